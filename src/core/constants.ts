@@ -1,0 +1,5 @@
+/** Standard acceleration of free fall [m/s²], CGPM 1901 (ISO 80000-3). */
+export const STANDARD_GRAVITY = 9.80665
+
+/** Standard atmosphere [Pa], CGPM 1954 (ISO 80000-4). */
+export const ATMOSPHERE = 101325

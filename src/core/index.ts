@@ -1,0 +1,2 @@
+export * from './domain.ts'
+export * from './constants.ts'
