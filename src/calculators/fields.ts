@@ -1,0 +1,87 @@
+import type { GivenValue, Input, QuantityInput, TableInput } from './define.ts'
+import { readNumber } from './number.ts'
+import { createSay } from './say.ts'
+import { METRIC } from './unit-choice.ts'
+import type { UnitChoice } from './unit-choice.ts'
+import { displayUnit, convert, toSI, units } from './units.ts'
+
+/** A value in the definition's unit, or what is wrong and how to put it right. */
+export type FieldReading = { value: GivenValue | undefined } | { problem: string }
+
+/** "between 3 and 20 N/mm", in the reader's unit. */
+export function rangeText(input: Pick<QuantityInput, 'range' | 'unit' | 'step'>, choice: UnitChoice): string {
+  const say = createSay(choice)
+  const digits = Math.max(0, Math.ceil(-Math.log10(input.step)))
+  const [low, high] = input.range
+  return `between ${say.number(toSI(low, input.unit), input.unit, digits)} and ${say.quantity(toSI(high, input.unit), input.unit, digits)}`
+}
+
+/** The range allows for the rounding of a converted limit, one part in a million. */
+function outside(value: number, [low, high]: readonly [number, number]): boolean {
+  const slack = (high - low) * 1e-6
+  return value < low - slack || value > high + slack
+}
+
+/** Twelve significant digits: a typed 1.5 in and its 38.1 mm stay the same value however often units switch. */
+export const tidy = (value: number): number => Number(value.toPrecision(12))
+
+function numberProblem(label: string, typed: string, problem: 'empty' | 'ambiguous' | 'nonsense'): string {
+  if (problem === 'empty') return `Enter ${lowerFirst(label)}`
+  if (problem === 'ambiguous') return `${label}: “${typed.trim()}” can be read two ways. Leave out the thousands mark, or write more or fewer decimals`
+  return `${label}: “${typed.trim()}” is not a number. Write digits with one point or comma, as 7.5 or 7,5`
+}
+
+/** Keeps abbreviations such as "ABS" as they are. */
+export const lowerFirst = (text: string): string => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text)
+
+/** Reads what was typed into a quantity's field in the reader's unit. */
+export function readQuantity(input: QuantityInput, typed: string, choice: UnitChoice = METRIC): FieldReading {
+  const reading = readNumber(typed)
+  if ('problem' in reading) {
+    if (reading.problem === 'empty' && input.optional) return { value: undefined }
+    return { problem: numberProblem(input.label, typed, reading.problem) }
+  }
+  const value = tidy(convert(reading.value, displayUnit(input.unit, choice), input.unit))
+  return checkQuantity(input, value, choice)
+}
+
+/** Checks a number in the definition's unit against its range. */
+export function checkQuantity(input: QuantityInput, value: number, choice: UnitChoice = METRIC): FieldReading {
+  if (!Number.isFinite(value)) return { problem: `${input.label} must be a number` }
+  if (outside(value, input.range)) return { problem: `${input.label} must be ${rangeText(input, choice)}` }
+  return { value }
+}
+
+function checkTable(input: TableInput, rows: readonly (readonly number[])[], choice: UnitChoice): FieldReading {
+  const [fewest, most] = input.rows
+  if (rows.length < fewest) return { problem: `${input.label} needs at least ${fewest} rows; there are ${rows.length}` }
+  if (rows.length > most) return { problem: `${input.label} takes at most ${most} rows; there are ${rows.length}` }
+  for (const [index, row] of rows.entries()) {
+    for (const [place, column] of input.columns.entries()) {
+      const cell = row[place]
+      if (cell === undefined || !Number.isFinite(cell)) return { problem: `${input.label}, row ${index + 1}: enter ${lowerFirst(column.label)}` }
+      if (outside(cell, column.range)) return { problem: `${input.label}, row ${index + 1}: ${lowerFirst(column.label)} must be ${rangeText({ ...column, step: 0.01 }, choice)}` }
+    }
+  }
+  return { value: rows }
+}
+
+/** Checks a value of any kind of input, in the definition's unit. `bikes` are the ids that can be chosen. */
+export function checkValue(input: Input, value: GivenValue | undefined, bikes: readonly string[], choice: UnitChoice = METRIC): FieldReading {
+  if (input.kind === 'quantity') {
+    if (value === undefined && input.optional) return { value: undefined }
+    if (value === '?' && input.typical) return { value }
+    if (typeof value !== 'number') return { problem: `Enter ${lowerFirst(input.label)}` }
+    return checkQuantity(input, value, choice)
+  }
+  if (input.kind === 'table') return typeof value === 'object' ? checkTable(input, value, choice) : { problem: `Enter ${lowerFirst(input.label)}` }
+  if (typeof value !== 'string') return { problem: `Choose ${lowerFirst(input.label)}` }
+  if (input.kind === 'choice') return value in input.options ? { value } : { problem: `${input.label}: “${value}” is not one of the choices` }
+  if (input.kind === 'bike') return bikes.includes(value) ? { value } : { problem: `${input.label}: this site has no bike “${value}”` }
+  if (value.length > input.maxLength) return { problem: `${input.label} may have at most ${input.maxLength} characters` }
+  const problem = input.check?.(value)
+  return problem === undefined ? { value } : { problem }
+}
+
+/** The symbol behind a field, in the reader's unit. */
+export const fieldSymbol = (input: QuantityInput, choice: UnitChoice): string => units[displayUnit(input.unit, choice)].symbol

@@ -1,0 +1,21 @@
+import type { Definition } from './define.ts'
+
+/** Every calculator by id. Each loads by itself, so that a page carries only its own. */
+const loaders = {
+  sag: () => import('./sag.ts'),
+} satisfies Record<string, () => Promise<{ default: unknown }>>
+
+export type CalculatorId = keyof typeof loaders
+
+/** All ids, in the order of the overview. */
+export const calculatorIds = Object.keys(loaders) as CalculatorId[]
+
+export const isCalculatorId = (id: string): id is CalculatorId => id in loaders
+
+/** The definition of one calculator; refuses an id that is not in the registry. */
+export async function loadCalculator(id: string): Promise<Definition> {
+  if (!isCalculatorId(id)) throw new RangeError(`there is no calculator “${id}”; known are ${calculatorIds.join(', ')}`)
+  const module = await loaders[id]()
+  // compute, picture and remarks take the inputs of their own definition; the machine checks every value before it calls them
+  return module.default as unknown as Definition
+}
