@@ -83,3 +83,9 @@ export function record<Fields extends object>(parameter: string, value: Fields):
   }
   return value
 }
+
+/** Refuses a result that outgrew the range of a number, because the arguments were far from anything that can be built. */
+export function representable(parameter: string, result: number): number {
+  if (!Number.isFinite(result)) throw new DomainError(parameter, result, 'is too large or too small to compute with')
+  return result
+}
