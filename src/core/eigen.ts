@@ -1,0 +1,113 @@
+/** An eigenvalue, real and imaginary part. */
+export interface Complex {
+  re: number
+  im: number
+}
+
+type Matrix = number[][]
+
+const at = (a: Matrix, i: number, j: number): number => a[i]?.[j] ?? 0
+
+function put(a: Matrix, i: number, j: number, value: number): void {
+  const row = a[i]
+  if (row) row[j] = value
+}
+
+/** Applies the reflection I − 2vvᵀ (v of length 1, on rows and columns from `start`) from both sides. */
+function reflect(a: Matrix, v: readonly number[], start: number): void {
+  for (let j = 0; j < a.length; j++) {
+    const dot = v.reduce((sum, x, k) => sum + x * at(a, start + k, j), 0)
+    v.forEach((x, k) => put(a, start + k, j, at(a, start + k, j) - 2 * dot * x))
+  }
+  for (let i = 0; i < a.length; i++) {
+    const dot = v.reduce((sum, x, k) => sum + x * at(a, i, start + k), 0)
+    v.forEach((x, k) => put(a, i, start + k, at(a, i, start + k) - 2 * dot * x))
+  }
+}
+
+/** The unit vector whose reflection turns x into a multiple of the first axis; null if x lies on it already. */
+function householder(x: readonly number[]): number[] | null {
+  const [first = 0, ...rest] = x
+  if (rest.every((entry) => entry === 0)) return null
+  const head = first + Math.sign(first || 1) * Math.hypot(...x)
+  const length = Math.hypot(head, ...rest)
+  return [head / length, ...rest.map((entry) => entry / length)]
+}
+
+function toHessenberg(a: Matrix): void {
+  for (let k = 0; k < a.length - 2; k++) {
+    const v = householder(a.slice(k + 1).map((row) => row[k] ?? 0))
+    if (v) reflect(a, v, k + 1)
+    for (let i = k + 2; i < a.length; i++) put(a, i, k, 0)
+  }
+}
+
+function blockEigenvalues(a: number, b: number, c: number, d: number): Complex[] {
+  const half = (a - d) / 2
+  const square = half * half + b * c
+  const middle = (a + d) / 2
+  if (square < 0) return [1, -1].map((sign) => ({ re: middle, im: sign * Math.sqrt(-square) }))
+  const step = half + Math.sign(half || 1) * Math.sqrt(square)
+  return [d + step, step === 0 ? d : d - (b * c) / step].map((re) => ({ re, im: 0 }))
+}
+
+/** One implicit double-shift QR sweep (Francis) over rows low…high, with the shifts' sum and product. */
+function sweep(h: Matrix, low: number, high: number, sum: number, product: number): void {
+  const corner = at(h, low, low)
+  const below = at(h, low + 1, low)
+  let x = [
+    corner * corner + at(h, low, low + 1) * below - sum * corner + product,
+    below * (corner + at(h, low + 1, low + 1) - sum),
+    below * at(h, low + 2, low + 1),
+  ]
+  for (let k = low; k < high; k++) {
+    const v = householder(x)
+    if (v) reflect(h, v, k)
+    // The bulge moves one place down; what should be 0 behind it is.
+    if (k > low) for (let i = k + 1; i <= Math.min(k + 2, high); i++) put(h, i, k - 1, 0)
+    x = [1, 2, 3].filter((step) => k + step <= high).map((step) => at(h, k + step, k))
+  }
+}
+
+/** Row where the unreduced block that ends at `high` begins; entries below the rounding of their neighbours count as 0. */
+function blockStart(h: Matrix, high: number): number {
+  for (let k = high; k > 0; k--) {
+    const neighbours = Math.abs(at(h, k, k)) + Math.abs(at(h, k - 1, k - 1))
+    if (Math.abs(at(h, k, k - 1)) <= Number.EPSILON * neighbours) {
+      put(h, k, k - 1, 0)
+      return k
+    }
+  }
+  return 0
+}
+
+/**
+ * Eigenvalues of a small real square matrix, largest real part first (a pair: positive imaginary part first). Householder reduction
+ * to Hessenberg form, then QR with double shifts: orthogonal steps alone, so that each result belongs to a matrix within rounding of the
+ * given one. Source: Golub and Van Loan, Matrix Computations, ch. 7.
+ */
+export function eigenvalues(matrix: readonly (readonly number[])[]): Complex[] {
+  const h = matrix.map((row) => [...row])
+  toHessenberg(h)
+  const found: Complex[] = []
+  let high = h.length - 1
+  let tries = 0
+  while (high >= 0) {
+    const low = blockStart(h, high)
+    if (low === high) found.push({ re: at(h, high, high), im: 0 })
+    else if (low === high - 1) found.push(...blockEigenvalues(at(h, low, low), at(h, low, high), at(h, high, low), at(h, high, high)))
+    else {
+      const [a, b, c, d] = [at(h, high - 1, high - 1), at(h, high - 1, high), at(h, high, high - 1), at(h, high, high)]
+      // A rare matrix turns in a circle under its own shifts (a cyclic permutation does): every tenth try takes others.
+      const odd = Math.abs(c) + Math.abs(at(h, high - 1, high - 2))
+      tries += 1
+      if (tries > 300) throw new Error('the QR iteration did not settle')
+      if (tries % 10 === 0) sweep(h, low, high, 1.5 * odd, odd * odd)
+      else sweep(h, low, high, a + d, a * d - b * c)
+      continue
+    }
+    high = low - 1
+    tries = 0
+  }
+  return found.sort((a, b) => b.re - a.re || b.im - a.im)
+}
