@@ -1,0 +1,107 @@
+import { LETTER, textWidth } from './chart-scale.ts'
+import type { ChartProps, Frame, XY } from './chart-types.ts'
+
+/** A label with its place in the drawing. */
+export interface PlacedLabel {
+  text: string
+  as: string
+  x: number
+  y: number
+  anchor: 'start' | 'middle' | 'end'
+}
+
+interface Box {
+  left: number
+  right: number
+  top: number
+  bottom: number
+}
+
+function boxOf(label: PlacedLabel): Box {
+  const width = textWidth(label.text)
+  const left = label.x - (label.anchor === 'end' ? width : label.anchor === 'middle' ? width / 2 : 0)
+  return { left, right: left + width, top: label.y - LETTER + 2, bottom: label.y + 3 }
+}
+
+const overlap = (a: Box, b: Box): number =>
+  Math.max(0, Math.min(a.right, b.right) - Math.max(a.left, b.left)) * Math.max(0, Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top))
+
+/** Places to try beside one spot: above and below it, to either side. */
+function around(text: string, as: string, [x, y]: XY, gap: number): PlacedLabel[] {
+  const place = (dx: number, dy: number, anchor: PlacedLabel['anchor']): PlacedLabel => ({ text, as, x: x + dx, y: y + dy, anchor })
+  return [
+    place(-gap, -gap, 'end'),
+    place(gap, gap + LETTER - 2, 'start'),
+    place(gap, -gap, 'start'),
+    place(-gap, gap + LETTER - 2, 'end'),
+    place(0, -gap - 4, 'middle'),
+    place(0, gap + LETTER + 3, 'middle'),
+  ]
+}
+
+/** What a place costs: leaving the plot, printing over labels, covering lines and markers. */
+function cost(label: PlacedLabel, frame: Frame, placed: readonly Box[], ink: readonly XY[]): number {
+  const box = boxOf(label)
+  const out =
+    Math.max(0, frame.left - box.left) + Math.max(0, box.right - frame.right) + Math.max(0, frame.top - 4 - box.top) + Math.max(0, box.bottom - frame.bottom)
+  const covered = ink.filter(([x, y]) => x > box.left - 3 && x < box.right + 3 && y > box.top - 1 && y < box.bottom + 1).length
+  return out * 60 + placed.reduce((sum, other) => sum + overlap(box, other), 0) * 5 + covered * 25
+}
+
+/** Points every few units along the drawn curves, so that a label can keep clear of them. */
+function inkOf(frame: Frame, lines: readonly (readonly XY[])[]): XY[] {
+  return lines.flatMap((points) =>
+    points.slice(1).flatMap((end, index): XY[] => {
+      const from: XY = [frame.x(points[index]![0]), frame.y(points[index]![1])]
+      const to: XY = [frame.x(end[0]), frame.y(end[1])]
+      const steps = Math.min(40, Math.max(1, Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / 5)))
+      return Array.from({ length: steps }, (_, step): XY => [from[0] + ((to[0] - from[0]) * step) / steps, from[1] + ((to[1] - from[1]) * step) / steps])
+    }),
+  )
+}
+
+function spots(frame: Frame, points: readonly XY[]): XY[] {
+  const inside = points
+    .map(([x, y]): XY => [frame.x(x), frame.y(y)])
+    .filter(([x, y]) => x >= frame.left - 1 && x <= frame.right + 1 && y >= frame.top - 1 && y <= frame.bottom + 1)
+  const last = inside.length - 1
+  return last < 0 ? [] : [1, 0.88, 0.75, 0.62, 0.5, 0.38, 0.25, 0.1].map((share) => inside[Math.round(share * last)]!)
+}
+
+/**
+ * Puts each label of a curve or point where it covers least, so that no legend is needed and labels stay apart while values
+ * move. Labels of points go first: a curve has more room.
+ */
+export function placeLabels({ curves = [], bands = [], points = [] }: ChartProps, frame: Frame): PlacedLabel[] {
+  const markers = points.map(({ x, y }): XY => [frame.x(x), frame.y(y)])
+  const ink = [
+    ...inkOf(
+      frame,
+      curves.map((curve) => curve.points),
+    ),
+    ...markers.flatMap(([x, y]): XY[] => [
+      [x, y],
+      [x + 5, y],
+      [x - 5, y],
+      [x, y + 5],
+      [x, y - 5],
+    ]),
+  ]
+  const wanted = [
+    ...points.flatMap(({ label, as, x, y }) => (label ? [around(label, as, [frame.x(x), frame.y(y)], 8)] : [])),
+    ...curves.flatMap(({ label, as, points: line }) => (label ? [spots(frame, line).flatMap((spot) => around(label, as, spot, 5))] : [])),
+    ...bands.flatMap(({ label, as, high }) => (label ? [spots(frame, high).flatMap((spot) => around(label, as, spot, 5))] : [])),
+  ]
+  const placed: PlacedLabel[] = []
+  for (const candidates of wanted) {
+    const boxes = placed.map(boxOf)
+    let best: PlacedLabel | undefined
+    let least = Infinity
+    for (const [rank, candidate] of candidates.entries()) {
+      const price = cost(candidate, frame, boxes, ink) + rank
+      if (price < least) [best, least] = [candidate, price]
+    }
+    if (best) placed.push(best)
+  }
+  return placed
+}
