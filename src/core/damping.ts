@@ -1,5 +1,5 @@
 import { STANDARD_GRAVITY } from './constants.ts'
-import { DomainError, finite, nonNegative, positive, record } from './domain.ts'
+import { DomainError, finite, nonNegative, positive, record, representable } from './domain.ts'
 
 /** A mass on a spring. */
 export interface MassOnSpring {
@@ -20,7 +20,7 @@ export interface DampedMass extends MassOnSpring {
  */
 export function naturalFrequency(system: MassOnSpring): number {
   const { mass, stiffness } = record('system', system)
-  return Math.sqrt(positive('stiffness', stiffness) / positive('mass', mass))
+  return Math.sqrt(representable('stiffness', positive('stiffness', stiffness) / positive('mass', mass)))
 }
 
 /**
@@ -28,13 +28,14 @@ export function naturalFrequency(system: MassOnSpring): number {
  * refuses 0 and below. Preload is part of the deflection: it counts from the free length. Source: Rao, ch. 2.
  */
 export function staticDeflectionFrequency(deflection: number): number {
-  return Math.sqrt(STANDARD_GRAVITY / positive('deflection', deflection))
+  return Math.sqrt(representable('deflection', STANDARD_GRAVITY / positive('deflection', deflection)))
 }
 
 /** Damping ratio c/(2√(k m)) [1] from mass [kg], stiffness [N/m] and damping [N s/m]; refuses a damping below 0. Source: Rao, ch. 2. */
 export function dampingRatio(system: DampedMass): number {
   const { mass, stiffness, damping } = record('system', system)
-  return nonNegative('damping', damping) / (2 * Math.sqrt(positive('stiffness', stiffness)) * Math.sqrt(positive('mass', mass)))
+  const critical = 2 * Math.sqrt(positive('stiffness', stiffness)) * Math.sqrt(positive('mass', mass))
+  return representable('damping', nonNegative('damping', damping) / critical)
 }
 
 /**
@@ -72,13 +73,13 @@ export function dampedFree(system: DampedMass & { displacement: number; velocity
   const discriminant = decay * decay - square
   if (discriminant < 0) {
     const w = Math.sqrt(-discriminant)
-    return Math.exp(-decay * t) * (start * Math.cos(w * t) + ((speed + decay * start) / w) * Math.sin(w * t))
+    return representable('displacement', Math.exp(-decay * t) * (start * Math.cos(w * t) + ((speed + decay * start) / w) * Math.sin(w * t)))
   }
   // Written with the slow root alone, so that nothing overflows at long times, and the critical case is the limit w → 0.
   const w = Math.sqrt(discriminant)
   const slow = decay + w > 0 ? -square / (decay + w) : 0
   const spread = w > 0 ? -Math.expm1(-2 * w * t) / (2 * w) : t
-  return Math.exp(slow * t) * (start + (speed - slow * start) * spread)
+  return representable('displacement', Math.exp(slow * t) * (start + (speed - slow * start) * spread))
 }
 
 /**
@@ -123,5 +124,5 @@ export function quarterVehicle(end: QuarterVehicle): { body: number; wheel: numb
   const half = (coupling + tyre + body) / 2
   const root = Math.sqrt(((coupling + tyre - body) / 2) ** 2 + body * coupling)
   const fast = half + root
-  return { body: Math.sqrt((body * tyre) / fast), wheel: Math.sqrt(fast) }
+  return { body: Math.sqrt(body) * Math.sqrt(tyre / representable('tyreRate', fast)), wheel: Math.sqrt(fast) }
 }

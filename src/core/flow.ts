@@ -1,4 +1,4 @@
-import { DomainError, nonNegative, positive, record, within } from './domain.ts'
+import { DomainError, nonNegative, positive, record, representable, within } from './domain.ts'
 
 /**
  * Flow [m³/s] through a sharp hole: C·A·√(2Δp/ρ), from its area [m²], pressure drop [Pa ≥ 0], density [kg/m³] and discharge
@@ -8,7 +8,7 @@ export function orificeFlow(hole: { area: number; pressureDrop: number; density:
   record('hole', hole)
   const coefficient = within('dischargeCoefficient', positive('dischargeCoefficient', hole.dischargeCoefficient), 0, 1)
   const speed = Math.sqrt((2 * nonNegative('pressureDrop', hole.pressureDrop)) / positive('density', hole.density))
-  return coefficient * nonNegative('area', hole.area) * speed
+  return representable('flow', coefficient * nonNegative('area', hole.area) * speed)
 }
 
 /**
@@ -22,5 +22,5 @@ export function gapFlow(ring: { meanDiameter: number; gap: number; length: numbe
   const gap = nonNegative('gap', ring.gap)
   if (gap >= diameter) throw new DomainError('gap', gap, 'must be below the mean diameter: nothing is left inside the ring')
   const resistance = 12 * positive('viscosity', ring.viscosity) * positive('length', ring.length)
-  return (Math.PI * diameter * gap ** 3 * nonNegative('pressureDrop', ring.pressureDrop)) / resistance
+  return representable('flow', (Math.PI * diameter * gap ** 3 * nonNegative('pressureDrop', ring.pressureDrop)) / resistance)
 }

@@ -1,4 +1,4 @@
-import { finite, list, nonNegative, positive, record } from './domain.ts'
+import { finite, list, nonNegative, positive, record, representable } from './domain.ts'
 
 /** What fills a fork tube from the spring's seat to the cap, at full extension. All lengths in metres. */
 export interface StackParts {
@@ -47,7 +47,7 @@ export function spacerFor(stack: StackParts & { setting: number; preload: number
 /** Travel [m] of a screw along its axis after a number of turns (either sign) of a thread with this pitch [m]; refuses a pitch of 0 or below. Source: ISO 261. */
 export function turnsToTravel(screw: { turns: number; pitch: number }): number {
   record('screw', screw)
-  return finite('turns', screw.turns) * positive('pitch', screw.pitch)
+  return representable('travel', finite('turns', screw.turns) * positive('pitch', screw.pitch))
 }
 
 /**

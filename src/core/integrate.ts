@@ -1,0 +1,101 @@
+// Dormand and Prince's embedded pair of order 5(4) with its dense output (Hairer, Nørsett and Wanner, Solving Ordinary
+// Differential Equations I, II.4–II.6). The last stage of a step is the first of the next.
+const A21 = 1 / 5
+const [A31, A32] = [3 / 40, 9 / 40]
+const [A41, A42, A43] = [44 / 45, -56 / 15, 32 / 9]
+const [A51, A52, A53, A54] = [19372 / 6561, -25360 / 2187, 64448 / 6561, -212 / 729]
+const [A61, A62, A63, A64, A65] = [9017 / 3168, -355 / 33, 46732 / 5247, 49 / 176, -5103 / 18656]
+const [B1, B3, B4, B5, B6] = [35 / 384, 500 / 1113, 125 / 192, -2187 / 6784, 11 / 84]
+const [E1, E3, E4, E5, E6, E7] = [71 / 57600, -71 / 16695, 71 / 1920, -17253 / 339200, 22 / 525, -1 / 40]
+const [D1, D3, D4] = [-12715105075 / 11282082432, 87487479700 / 32700410799, -10690763975 / 1880347072]
+const [D5, D6, D7] = [701980252875 / 199316789632, -1453857185 / 822651844, 69997945 / 29380423]
+
+/** Writes the derivatives of the state y at time t into `slope`. */
+export type Derivatives = (t: number, y: Float64Array, slope: Float64Array) => void
+
+/** A stepper: try a step, look inside it, then accept it (or try another). */
+export interface Stepper {
+  /** the state at the start of the step */
+  readonly y: Float64Array
+  /** tries a step from t over h and returns its estimated error in units of what is allowed: above 1 it is too long */
+  attempt(t: number, h: number): number
+  /** the state at the end of the step just tried */
+  readonly end: Float64Array
+  /** writes the state at the share theta (0…1) of the step just tried into `target` */
+  inside(theta: number, target: Float64Array): void
+  /** takes the end of the step just tried as the new start */
+  accept(): void
+}
+
+/** A stepper for y' = f(t, y) from y at t0. An entry may err in a step by `tolerance` times the larger of its size and its entry in `floor`. */
+export function stepper(f: Derivatives, t0: number, start: readonly number[], floor: readonly number[], tolerance: number): Stepper {
+  const n = start.length
+  const create = (): Float64Array => new Float64Array(n)
+  const [y, end, stage, error] = [Float64Array.from(start), create(), create(), create()]
+  const [k1, k2, k3, k4, k5, k6, k7] = [create(), create(), create(), create(), create(), create(), create()]
+  const least = Float64Array.from(floor)
+  const dense = [create(), create(), create()] as const
+  let step = 0
+  let prepared = false
+  f(t0, y, k1)
+
+  function attempt(t: number, h: number): number {
+    step = h
+    prepared = false
+    for (let i = 0; i < n; i++) stage[i] = y[i]! + h * A21 * k1[i]!
+    f(t + h / 5, stage, k2)
+    for (let i = 0; i < n; i++) stage[i] = y[i]! + h * (A31 * k1[i]! + A32 * k2[i]!)
+    f(t + 0.3 * h, stage, k3)
+    for (let i = 0; i < n; i++) stage[i] = y[i]! + h * (A41 * k1[i]! + A42 * k2[i]! + A43 * k3[i]!)
+    f(t + 0.8 * h, stage, k4)
+    for (let i = 0; i < n; i++) stage[i] = y[i]! + h * (A51 * k1[i]! + A52 * k2[i]! + A53 * k3[i]! + A54 * k4[i]!)
+    f(t + (8 / 9) * h, stage, k5)
+    for (let i = 0; i < n; i++) stage[i] = y[i]! + h * (A61 * k1[i]! + A62 * k2[i]! + A63 * k3[i]! + A64 * k4[i]! + A65 * k5[i]!)
+    f(t + h, stage, k6)
+    for (let i = 0; i < n; i++) end[i] = y[i]! + h * (B1 * k1[i]! + B3 * k3[i]! + B4 * k4[i]! + B5 * k5[i]! + B6 * k6[i]!)
+    f(t + h, end, k7)
+    for (let i = 0; i < n; i++) error[i] = h * (E1 * k1[i]! + E3 * k3[i]! + E4 * k4[i]! + E5 * k5[i]! + E6 * k6[i]! + E7 * k7[i]!)
+    return errorSize()
+  }
+
+  function errorSize(): number {
+    let sum = 0
+    for (let i = 0; i < n; i++) {
+      const share = error[i]! / Math.max(Math.abs(y[i]!), Math.abs(end[i]!), least[i]!)
+      sum += share * share
+    }
+    return Math.sqrt(sum / n) / tolerance
+  }
+
+  function prepare(): void {
+    const [second, third, fourth] = dense
+    for (let i = 0; i < n; i++) {
+      const rise = end[i]! - y[i]!
+      second[i] = step * k1[i]! - rise
+      third[i] = rise - step * k7[i]! - second[i]!
+      fourth[i] = step * (D1 * k1[i]! + D3 * k3[i]! + D4 * k4[i]! + D5 * k5[i]! + D6 * k6[i]! + D7 * k7[i]!)
+    }
+    prepared = true
+  }
+
+  function inside(theta: number, target: Float64Array): void {
+    if (!prepared) prepare()
+    const rest = 1 - theta
+    for (let i = 0; i < n; i++) {
+      const bend = dense[0][i]! + theta * (dense[1][i]! + rest * dense[2][i]!)
+      target[i] = y[i]! + theta * (end[i]! - y[i]! + rest * bend)
+    }
+  }
+
+  function accept(): void {
+    y.set(end)
+    k1.set(k7)
+  }
+
+  return { y, end, attempt, inside, accept }
+}
+
+/** The factor by which the next step may be longer (or must be shorter) after a step with this error. */
+export function stepFactor(error: number): number {
+  return Math.min(5, Math.max(0.2, 0.9 * error ** -0.2))
+}
