@@ -29,7 +29,15 @@ const round = (value: number): number => Math.round(value * 100) / 100
 /** A box on the centre line between two depths. */
 function Block({ frame, piece, width, name }: { frame: Frame; piece: Piece; width: number; name: string }) {
   const w = frame.w(width)
-  return <rect class={name} x={round(frame.x - w / 2)} y={round(frame.y(piece.from))} width={round(w)} height={round(Math.max(0, frame.y(piece.to) - frame.y(piece.from)))} />
+  return (
+    <rect
+      class={name}
+      x={round(frame.x - w / 2)}
+      y={round(frame.y(piece.from))}
+      width={round(w)}
+      height={round(Math.max(0, frame.y(piece.to) - frame.y(piece.from)))}
+    />
+  )
 }
 
 /** Two walls of a tube in section. */

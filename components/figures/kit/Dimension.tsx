@@ -1,0 +1,84 @@
+import { Arrowhead } from './Arrowhead.tsx'
+import { direction, round } from './state.ts'
+import type { Spot, State } from './state.ts'
+
+interface DimensionProps {
+  /** the two places measured between, in viewBox units */
+  from: Spot
+  to: Spot
+  /** the value with its unit */
+  text: string
+  state?: State
+  /** how far the dimension line stands off the part; positive is to the right of the way from → to (below, when that way runs to the right) */
+  offset?: number
+  /** where the value stands: over the middle, or past either end */
+  place?: 'middle' | 'before' | 'after'
+}
+
+/** Shorter than this, two arrowheads would meet: they then point inwards from outside. */
+const ROOM_FOR_HEADS = 15
+
+function Value({ text, at, place, upright }: { text: string; at: Spot; place: 'middle' | 'before' | 'after'; upright: boolean }) {
+  const [x, y] = at
+  if (upright && place === 'middle')
+    return (
+      <text class="start" x={round(x + 5)} y={round(y)} dy="0.35em">
+        {text}
+      </text>
+    )
+  if (place === 'middle')
+    return (
+      <text class="middle" x={round(x)} y={round(y)} dy="-0.35em">
+        {text}
+      </text>
+    )
+  if (upright)
+    return (
+      <text class="middle" x={round(x)} y={round(y)} dy={place === 'before' ? '-0.5em' : '1.1em'}>
+        {text}
+      </text>
+    )
+  return (
+    <text class={place === 'before' ? 'end' : 'start'} x={round(x)} y={round(y)} dy="0.35em">
+      {text}
+    </text>
+  )
+}
+
+/** A dimension line with extension lines, arrowheads and its value; `before` is dashed with hollow heads. */
+export function Dimension({ from, to, text, state = 'plain', offset = 0, place = 'middle' }: DimensionProps) {
+  const [ux, uy] = direction(from, to)
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1])
+  const shift = ([x, y]: Spot, by: number): Spot => [x - uy * by, y + ux * by]
+  const a = shift(from, offset)
+  const b = shift(to, offset)
+  const past = Math.sign(offset) * 3
+  const tight = length < ROOM_FOR_HEADS
+  const reach = tight ? 9 : 0
+  const upright = Math.abs(uy) > Math.abs(ux)
+  const middle: Spot = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2]
+  const gap = reach + 4
+  // "before" and "after" run with the drawing, left to right or top to bottom, whichever way the line was given
+  const along = upright ? uy : ux
+  const first = along >= 0 ? a : b
+  const last = along >= 0 ? b : a
+  const step: Spot = upright ? [0, gap] : [gap, 0]
+  const at: Spot = place === 'middle' ? middle : place === 'before' ? [first[0] - step[0], first[1] - step[1]] : [last[0] + step[0], last[1] + step[1]]
+  return (
+    <g class={state === 'plain' ? 'dim' : `dim ${state}`}>
+      {offset !== 0 &&
+        [[from, a] as const, [to, b] as const].map(([part, end], index) => {
+          const tip = shift(end, past)
+          return <line key={index} x1={round(part[0])} y1={round(part[1])} x2={round(tip[0])} y2={round(tip[1])} />
+        })}
+      <line x1={round(a[0] - ux * reach)} y1={round(a[1] - uy * reach)} x2={round(b[0] + ux * reach)} y2={round(b[1] + uy * reach)} />
+      {length > 0.5 && (
+        <>
+          <Arrowhead at={a} along={tight ? [ux, uy] : [-ux, -uy]} />
+          <Arrowhead at={b} along={tight ? [-ux, -uy] : [ux, uy]} />
+        </>
+      )}
+      <Value text={text} at={at} place={place} upright={upright} />
+    </g>
+  )
+}
