@@ -1,0 +1,34 @@
+import process from 'node:process'
+import mdx from '@astrojs/mdx'
+import preact from '@astrojs/preact'
+import { satteri } from '@astrojs/markdown-satteri'
+import { defineConfig } from 'astro/config'
+import { maths } from './src/build/maths.ts'
+import { afterBuild } from './src/build/afterBuild.ts'
+
+process.env.ASTRO_TELEMETRY_DISABLED = '1'
+
+const base = process.env.BASE_PATH ?? '/'
+const site = process.env.SITE_URL ?? 'http://localhost:4321'
+
+export default defineConfig({
+  site,
+  base,
+  trailingSlash: 'always',
+  devToolbar: { enabled: false },
+  prefetch: false,
+  build: { inlineStylesheets: 'never' },
+  markdown: { processor: satteri({ features: { math: true }, mdastPlugins: [maths] }), syntaxHighlight: false },
+  integrations: [mdx(), preact(), afterBuild()],
+  security: {
+    csp: {
+      directives: ["default-src 'none'", "img-src 'self' data:", "font-src 'self'", "connect-src 'self'", "worker-src 'self'", "manifest-src 'self'", "base-uri 'none'", "form-action 'self'"],
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
+      styleDirective: { resources: ["'self'"] },
+    },
+  },
+  vite: {
+    build: { assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+    resolve: { dedupe: ['preact'] },
+  },
+})

@@ -1,0 +1,111 @@
+import type { ComponentType, JSX } from 'preact'
+import { useEffect, useState } from 'preact/hooks'
+import type { Definition, Given, Input } from '../../src/calculators/define.ts'
+import type { BikeSpec } from '../../src/calculators/bikes.ts'
+import { isAsked } from '../../src/calculators/evaluate.ts'
+import type { FigureProps } from '../figures/index.ts'
+import { Field } from './Field.tsx'
+import { Remarks } from './Remarks.tsx'
+import { leadLine, Results } from './Results.tsx'
+import { Share } from './Share.tsx'
+import { useCalculator } from './useCalculator.ts'
+import type { CalculatorState, Mode } from './useCalculator.ts'
+
+export interface CardProps {
+  given: Given
+  held: Given | null
+  bikes: Readonly<Record<string, BikeSpec>>
+  mode: Mode
+  /** base path of the site, with a slash at its end */
+  base: string
+  /** prefix of element ids */
+  prefix: string
+}
+
+/** How long values stand still before a screen reader is told the results [ms]. */
+const SETTLED = 600
+
+/** A text that follows `text` once it has stood still, so that a moving slider does not flood a screen reader. */
+function useSettled(text: string): string {
+  const [settled, setSettled] = useState('')
+  useEffect(() => {
+    const later = setTimeout(() => setSettled(text), SETTLED)
+    return () => clearTimeout(later)
+  }, [text])
+  return settled
+}
+
+/** One card per calculator: drawing, controls, results, the sentence that reads them, and what one can do with it. */
+export function Card({ definition, Figure, given, held, bikes, mode, base, prefix }: CardProps & { definition: Definition; Figure: ComponentType<FigureProps<unknown>> | null }): JSX.Element {
+  const state = useCalculator(definition, given, held, bikes, mode, base)
+  const { now, before, refusal } = state.evaluation
+  const line = leadLine(state)
+  const told = useSettled(line)
+  return (
+    <form class="sheet" data-calculator={definition.id} aria-label={definition.title} onSubmit={(event) => event.preventDefault()}>
+      {definition.notice && <p class="notice">{definition.notice}</p>}
+      <LinkProblems state={state} />
+      <div class="draw">
+        {now && Figure ? <Figure now={now as never} before={before as never} say={state.say} prefix={`${prefix}-fig`} /> : <p class="no-picture">No drawing while the values can’t be computed.</p>}
+      </div>
+      <div class="panel">
+        <Controls state={state} prefix={prefix} />
+        {line && <p class="lead-line" aria-hidden="true">{line}</p>}
+        <p class="hidden" role="status">{told}</p>
+        {refusal && <p class="error" role="alert">{refusal}</p>}
+        <Stale state={state} />
+        <Results state={state} />
+        <Remarks remarks={now?.remarks ?? []} base={base} />
+        <Share state={state} embed={mode === 'embed'} />
+        <Limits definition={definition} />
+      </div>
+    </form>
+  )
+}
+
+function LinkProblems({ state }: { state: CalculatorState }): JSX.Element | null {
+  if (state.linkProblems.length === 0) return null
+  return (
+    <ul class="link-problems error" role="alert">
+      {state.linkProblems.map((problem) => <li key={problem}>{problem}.</li>)}
+    </ul>
+  )
+}
+
+/** While a field can't be read, results stay those of the last good value: say so. */
+function Stale({ state }: { state: CalculatorState }): JSX.Element | null {
+  const texts = Object.values(state.errors)
+  if (texts.length === 0) return null
+  return <p class="stale">{texts.join('. ')}. The results below are for the value before.</p>
+}
+
+function Controls({ state, prefix }: { state: CalculatorState; prefix: string }): JSX.Element {
+  const asked = Object.entries(state.definition.inputs).filter(([, input]) => isAsked(input, state.given))
+  const fields = (more: boolean): JSX.Element[] =>
+    asked.filter(([, input]) => (input.more === true) === more).map(([id, input]: [string, Input]) => <Field key={id} id={id} input={input} state={state} prefix={prefix} />)
+  const further = fields(true)
+  const hasError = asked.some(([id, input]) => input.more && (state.errors[id] ?? state.evaluation.problems[id]))
+  return (
+    <div class="controls">
+      {fields(false)}
+      {further.length > 0 && (
+        <details class="more" open={hasError || undefined}>
+          <summary>More values</summary>
+          {further}
+        </details>
+      )}
+    </div>
+  )
+}
+
+function Limits({ definition }: { definition: Definition }): JSX.Element {
+  return (
+    <details class="limits">
+      <summary>What this assumes and leaves out</summary>
+      <p>It assumes:</p>
+      <ul>{definition.assumes.map((text) => <li key={text}>{text}</li>)}</ul>
+      <p>It leaves out:</p>
+      <ul>{definition.leavesOut.map((text) => <li key={text}>{text}</li>)}</ul>
+    </details>
+  )
+}

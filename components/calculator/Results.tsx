@@ -1,0 +1,142 @@
+import type { JSX } from 'preact'
+import type { Cell, Interval, Output, OutputValue, QuantityOutput, TableOutput } from '../../src/calculators/define.ts'
+import { withSymbol } from '../../src/calculators/say.ts'
+import type { Say } from '../../src/calculators/say.ts'
+import type { CalculatorState } from './useCalculator.ts'
+
+const isInterval = (value: unknown): value is Interval => typeof value === 'object' && value !== null && 'low' in value
+
+/** A difference of temperatures converts without its offset. */
+const text = (say: Say, output: QuantityOutput, si: number): string =>
+  output.signed || output.difference ? say.change(si, output.unit, output.digits).replace(output.signed ? '' : /^\+/, '') : say.quantity(si, output.unit, output.digits)
+
+/** A cell as the reader sees it: a value, a value ± its half width, a range, or a dash where it does not exist. */
+export function cellText(say: Say, output: QuantityOutput | { kind: 'text' }, value: Cell): string {
+  if (value === null) return '—'
+  if (typeof value === 'string') return value
+  if ('kind' in output) return String(value)
+  if (!isInterval(value)) return text(say, output, value)
+  const half = (value.high - value.low) / 2
+  const symmetric = value.value !== undefined && Math.abs((value.low + value.high) / 2 - value.value) <= Math.max(1e-9 * Math.abs(value.value), half * 1e-6)
+  if (symmetric) {
+    const middle = say.number(value.value!, output.unit, output.digits)
+    const plus = output.unit === '°C' ? say.change(half, output.unit, output.digits).replace(/^\+/, '').replace(/[^\d.]+$/, '') : say.number(half, output.unit, output.digits)
+    return withSymbol(`${middle} ± ${plus}`, say.symbol(output.unit))
+  }
+  return `${say.number(value.low, output.unit, output.digits)} to ${say.quantity(value.high, output.unit, output.digits)}`
+}
+
+/** The SI value for programs: `data-si`, and for an interval its ends. */
+function siAttributes(value: Cell): Record<string, string> {
+  if (typeof value === 'number') return { 'data-si': String(value) }
+  if (!isInterval(value)) return {}
+  return { 'data-si-low': String(value.low), 'data-si-high': String(value.high), ...(value.value === undefined ? {} : { 'data-si': String(value.value) }) }
+}
+
+const middle = (value: OutputValue | undefined): number | null => (typeof value === 'number' ? value : isInterval(value) ? (value.value ?? null) : null)
+
+interface RowProps {
+  id: string
+  output: Exclude<Output, TableOutput>
+  now: Cell
+  before: Cell | undefined
+  say: Say
+}
+
+function Row({ id, output, now, before, say }: RowProps): JSX.Element {
+  const change = !('kind' in output) && middle(now) !== null && before !== undefined && middle(before) !== null ? middle(now)! - middle(before)! : null
+  return (
+    <tr class={output.lead ? 'lead' : undefined} data-row={id}>
+      <th scope="row">{output.label}</th>
+      {before !== undefined && <td class="was" data-before={id}>{cellText(say, output, before)}</td>}
+      <td class="is" {...('kind' in output && before !== undefined ? { colSpan: 2 } : {})}>
+        <output name={id} aria-live="off" {...siAttributes(now)}>{cellText(say, output, now)}</output>
+      </td>
+      {before !== undefined && !('kind' in output) && <td data-change={id}>{change === null ? '—' : say.change(change, output.unit, output.digits)}</td>}
+    </tr>
+  )
+}
+
+function TableResult({ id, output, rows, say }: { id: string; output: TableOutput; rows: readonly (readonly Cell[])[]; say: Say }): JSX.Element {
+  return (
+    <div class="scroll result-table" tabIndex={0} role="group" aria-label={output.label} data-output={id}>
+      <table>
+        <caption>{output.label}</caption>
+        <thead>
+          <tr>{output.columns.map((column) => <th key={column.id} scope="col">{'kind' in column ? column.label : `${column.label}${say.symbol(column.unit) === '' ? '' : ` (${say.symbol(column.unit)})`}`}</th>)}</tr>
+        </thead>
+        <tbody>
+          {rows.map((row, r) => (
+            <tr key={r}>
+              {row.map((cell, c) => {
+                const column = output.columns[c]!
+                return <td key={c} class={'kind' in column ? 'words' : undefined}><output name={`${id}.${r}.${column.id}`} aria-live="off" {...siAttributes(cell)}>{bare(say, column, cell)}</output></td>
+              })}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  )
+}
+
+/** A cell without its unit, which the column's head carries. */
+function bare(say: Say, column: TableOutput['columns'][number], cell: Cell): string {
+  if ('kind' in column || cell === null || typeof cell === 'string') return cellText(say, 'kind' in column ? column : column, cell)
+  if (!isInterval(cell)) return say.number(cell, column.unit, column.digits)
+  return `${say.number(cell.low, column.unit, column.digits)}–${say.number(cell.high, column.unit, column.digits)}`
+}
+
+const isTable = (output: Output): output is TableOutput => 'kind' in output && output.kind === 'table'
+
+/** The change sheet: before, now and change where a before is held, else the results alone. */
+export function Results({ state }: { state: CalculatorState }): JSX.Element | null {
+  const { now, before } = state.evaluation
+  if (now === null) return null
+  const outputs = Object.entries(state.definition.outputs)
+  const rows = (more: boolean): JSX.Element[] =>
+    outputs.flatMap(([id, output]) =>
+      isTable(output) || (output.more === true) !== more
+        ? []
+        : [<Row key={id} id={id} output={output} now={now.output[id] as Cell} before={before ? (before.output[id] as Cell) : undefined} say={state.say} />],
+    )
+  const head = (
+    <thead>
+      <tr>
+        <td />
+        {before && <th scope="col" class="was">before</th>}
+        <th scope="col">{before ? 'now' : 'result'}</th>
+        {before && <th scope="col">change</th>}
+      </tr>
+    </thead>
+  )
+  const further = rows(true)
+  return (
+    <div class="results">
+      <table class="sheet-table">{head}<tbody>{rows(false)}</tbody></table>
+      {further.length > 0 && (
+        <details class="more-results">
+          <summary>More results</summary>
+          <table class="sheet-table">{head}<tbody>{further}</tbody></table>
+        </details>
+      )}
+      {outputs.map(([id, output]) => (isTable(output) ? <TableResult key={id} id={id} output={output} rows={(now.output[id] ?? []) as readonly (readonly Cell[])[]} say={state.say} /> : null))}
+    </div>
+  )
+}
+
+/** The lead results in one line: kept in sight on a phone, and read out once the values stand still. */
+export function leadLine(state: CalculatorState): string {
+  const { now, before } = state.evaluation
+  if (now === null) return ''
+  return Object.entries(state.definition.outputs)
+    .flatMap(([id, output]) => {
+      if (isTable(output) || output.lead !== true) return []
+      const value = now.output[id] as Cell
+      const was = before ? middle(before.output[id]) : null
+      const is = middle(value)
+      const change = 'kind' in output || was === null || is === null ? '' : ` (${state.say.change(is - was, output.unit, output.digits)})`
+      return [`${output.label} ${cellText(state.say, output, value)}${change}`]
+    })
+    .join(' · ')
+}

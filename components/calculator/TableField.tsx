@@ -1,0 +1,125 @@
+import type { JSX } from 'preact'
+import { useState } from 'preact/hooks'
+import type { TableColumn, TableInput } from '../../src/calculators/define.ts'
+import { tidy } from '../../src/calculators/fields.ts'
+import { readNumber } from '../../src/calculators/number.ts'
+import { readRows } from '../../src/calculators/paste.ts'
+import { displayUnit } from '../../src/calculators/unit-choice.ts'
+import { convert } from '../../src/calculators/units.ts'
+import type { FieldProps } from './Field.tsx'
+import { FieldNotes } from './QuantityField.tsx'
+
+type Rows = readonly (readonly number[])[]
+
+/** Rows of readings: typed cell by cell, pasted, or loaded from a file. */
+export function TableField({ id, input, state, prefix }: FieldProps<TableInput>): JSX.Element {
+  const rows = (typeof state.given[id] === 'object' ? state.given[id] : []) as Rows
+  const [drafts, setDrafts] = useState<Record<string, string>>({})
+  const field = `${prefix}-${id}`
+  const setRows = (next: Rows): void => {
+    setDrafts({})
+    state.set(id, next)
+  }
+  const setCell = (r: number, c: number, text: string): void => {
+    setDrafts((now) => ({ ...now, [`${r}.${c}`]: text }))
+    const reading = readNumber(text)
+    if ('problem' in reading) return
+    const column = input.columns[c]!
+    const value = tidy(convert(reading.value, displayUnit(column.unit, state.choice), column.unit))
+    state.set(id, rows.map((row, index) => (index === r ? row.map((cell, place) => (place === c ? value : cell)) : row)))
+  }
+  const problem = draftProblem(input, drafts) ?? state.evaluation.problems[id]
+  return (
+    <fieldset class="field table-field" data-field={id}>
+      <legend>{input.label}</legend>
+      <input type="hidden" name={id} value={rows.map((row) => row.join(':')).join(';')} />
+      <div class="scroll" tabIndex={0} role="group" aria-label={input.label}>
+        <table>
+          <thead>
+            <tr>
+              {input.columns.map((column) => <th key={column.id} scope="col">{heading(column, state.say.symbol(column.unit))}</th>)}
+              <th class="needs-script"><span class="hidden">Remove</span></th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.map((row, r) => (
+              <tr key={r}>
+                {row.map((cell, c) => (
+                  <td key={c}>
+                    <input
+                      type="text"
+                      inputMode="decimal"
+                      autocomplete="off"
+                      aria-label={`${input.columns[c]?.label ?? ''}, row ${r + 1}`}
+                      value={drafts[`${r}.${c}`] ?? cellText(input.columns[c]!, cell, state)}
+                      onInput={(event) => setCell(r, c, event.currentTarget.value)}
+                    />
+                  </td>
+                ))}
+                <td class="needs-script">
+                  <button type="button" class="step" aria-label={`Remove row ${r + 1}`} disabled={rows.length <= input.rows[0]} onClick={() => setRows(rows.filter((_, index) => index !== r))}>×</button>
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <FieldNotes field={field} hint={input.hint} error={problem} />
+      <button type="button" class="plain needs-script" disabled={rows.length >= input.rows[1]} onClick={() => setRows([...rows, rows.at(-1) ?? input.columns.map((column) => column.range[0])])}>Add a row</button>
+      <Paste field={field} input={input} state={state} onRows={setRows} />
+    </fieldset>
+  )
+}
+
+const heading = (column: TableColumn, symbol: string): string => (symbol === '' ? column.label : `${column.label} (${symbol})`)
+
+function cellText(column: TableColumn, cell: number, state: FieldProps<TableInput>['state']): string {
+  const unit = displayUnit(column.unit, state.choice)
+  return String(Number(convert(cell, column.unit, unit).toFixed(unit === column.unit ? 6 : 3)))
+}
+
+function draftProblem(input: TableInput, drafts: Record<string, string>): string | undefined {
+  for (const [place, text] of Object.entries(drafts)) {
+    if (!('problem' in readNumber(text))) continue
+    const [r, c] = place.split('.').map(Number)
+    return `${input.label}, row ${r! + 1}: “${text}” is not a number. ${input.columns[c!]?.label ?? ''} keeps its last value`
+  }
+  return undefined
+}
+
+interface PasteProps {
+  field: string
+  input: TableInput
+  state: FieldProps<TableInput>['state']
+  onRows(rows: Rows): void
+}
+
+function Paste({ field, input, state, onRows }: PasteProps): JSX.Element {
+  const [problems, setProblems] = useState<string[]>([])
+  const [text, setText] = useState('')
+  const take = (source: string): void => {
+    const reading = readRows(input, source, state.choice)
+    setProblems(reading.problems)
+    setText(source)
+    if (reading.rows.length > 0) onRows(reading.rows)
+  }
+  return (
+    <details class="paste needs-script">
+      <summary>Paste rows or load a file</summary>
+      <label for={`${field}-paste`}>One row a line, values parted by a tab, semicolon or comma</label>
+      <textarea id={`${field}-paste`} rows={5} value={text} onInput={(event) => setText(event.currentTarget.value)} />
+      <button type="button" onClick={() => take(text)}>Use these rows</button>
+      <label for={`${field}-file`}>Or a CSV file</label>
+      <input id={`${field}-file`} type="file" accept=".csv,.txt,.tsv,text/csv,text/plain" onChange={async (event) => {
+        const file = event.currentTarget.files?.[0]
+        if (file) take(await file.text())
+      }} />
+      {problems.length > 0 && (
+        <ul class="error" role="alert">
+          {problems.slice(0, 12).map((problem) => <li key={problem}>{problem}</li>)}
+          {problems.length > 12 && <li>and {problems.length - 12} more lines</li>}
+        </ul>
+      )}
+    </details>
+  )
+}
