@@ -43,7 +43,7 @@ export function estimateSpring(readings: SpringReadings): SpringEstimate {
     preload,
     ...spread,
     conclusive: 2 * spread.rateUncertainty <= positive('wanted', wanted) * rate,
-    ...(fork == null ? {} : withoutGas(readings, fork))
+    ...(fork == null ? {} : withoutGas(readings, fork)),
   }
 }
 
@@ -57,12 +57,12 @@ function inOrder({ extended, staticReading, riderReading, staticForce, riderForc
   if (finite('riderForce', riderForce) <= staticForce) throw new DomainError('riderForce', riderForce, 'must be above the force without the rider')
 }
 
-/** `share` is the static force as a share of the rider's: moving either reading or force by one unit moves the preload through it. */
+/** Standard uncertainties and correlation; `share` is the static force over the force that the rider adds. */
 function spreads(
   rate: number,
   deeper: number,
   share: number,
-  uncertainty: { reading: number; force: number }
+  uncertainty: { reading: number; force: number },
 ): Pick<SpringEstimate, 'rateUncertainty' | 'preloadUncertainty' | 'correlation'> {
   const reading = nonNegative('uncertainty.reading', record('uncertainty', uncertainty).reading)
   const force = nonNegative('uncertainty.force', uncertainty.force)
@@ -72,7 +72,7 @@ function spreads(
     [force / deeper, (-force * share) / rate],
     [0, -reading],
     [(-reading * rate) / deeper, reading * (1 + share)],
-    [(reading * rate) / deeper, -reading * share]
+    [(reading * rate) / deeper, -reading * share],
   ] as const
   const rateUncertainty = representable('rateUncertainty', Math.hypot(...effects.map(([onRate]) => onRate)))
   const preloadUncertainty = representable('preloadUncertainty', Math.hypot(...effects.map(([, onPreload]) => onPreload)))

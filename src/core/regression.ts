@@ -35,7 +35,7 @@ export function fitLine(points: readonly DataPoint[]): LineFit {
     covariance: variance === null ? null : (-variance * x) / sxx,
     residualDeviation: error(1),
     rSquared: syy > 0 ? 1 - residuals / syy : null,
-    predict: (at) => ({ value: intercept + slope * finite('x', at), error: error(1 / n + (at - x) ** 2 / sxx) })
+    predict: (at) => ({ value: intercept + slope * finite('x', at), error: error(1 / n + (at - x) ** 2 / sxx) }),
   }
 }
 
@@ -63,7 +63,7 @@ export function readings(points: readonly DataPoint[], least: number): readonly 
 function sumOf(points: readonly DataPoint[], term: (point: DataPoint) => number): number {
   return representable(
     'points',
-    points.reduce((sum, point) => sum + term(point), 0)
+    points.reduce((sum, point) => sum + term(point), 0),
   )
 }
 

@@ -38,6 +38,6 @@ export function bikeFromScales(measured: Omit<Bike, 'sprung'> & { reading: Scale
     frontUnsprungMass,
     rearUnsprungMass,
     fork,
-    rear
+    rear,
   }
 }

@@ -56,7 +56,7 @@ export function setScene(bike: Bike, loadCase: LoadCase, settle: number): Scene 
     frontDrag: frontBrake - frontMass * a,
     rearDrag: rearBrake - rearMass * a,
     frontFriction: -within('settle', settle, -1, 1) * (bike.fork.friction ?? 0),
-    rearFriction: -settle * (bike.rear.friction ?? 0)
+    rearFriction: -settle * (bike.rear.friction ?? 0),
   }
 }
 

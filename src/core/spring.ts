@@ -113,7 +113,7 @@ export function springEnergy(groups: readonly CoilGroup[], deflection: number): 
 
 /** Deflection [m] under a force [N], no further than coil bind. Refuses a force below 0, or any force on an empty stack. */
 export function springDeflection(groups: readonly CoilGroup[], force: number): number {
-  const curve = springCurve(groups)
+  springCurve(groups)
   if (nonNegative('force', force) === 0) return 0
   if (groups.length === 0) throw new DomainError('force', force, 'must be 0 on a stack without a spring')
   return representable(

@@ -72,7 +72,7 @@ function report(scene: Scene, { front, rear, balance }: Found): Stance {
     centreOfGravity: centreOf(scene, balance),
     frontWheelLifts: frontLoad < 0,
     rearWheelLifts: rearLoad < 0,
-    neededGrip: { front: grip(scene.frontBrake, frontLoad), rear: grip(scene.rearBrake, rearLoad) }
+    neededGrip: { front: grip(scene.frontBrake, frontLoad), rear: grip(scene.rearBrake, rearLoad) },
   }
 }
 
@@ -86,7 +86,7 @@ function stopAt(travel: number, unbalanced: number, limit: TravelLimit): Stop {
 function centreOf({ carried, frontMass, rearMass, total, body }: Scene, { carriedX, carriedZ, at }: Balance): Point {
   return {
     x: (carried.mass * carriedX + frontMass * at.wheelbase) / total,
-    z: (carried.mass * (carriedZ + body.rearRadius) + frontMass * body.frontRadius + rearMass * body.rearRadius) / total
+    z: (carried.mass * (carriedZ + body.rearRadius) + frontMass * body.frontRadius + rearMass * body.rearRadius) / total,
   }
 }
 
