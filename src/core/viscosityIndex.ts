@@ -1,4 +1,5 @@
 import { DomainError, positive, record } from './domain.ts'
+import { bracketedRoot } from './root.ts'
 import { AT_100, INDEX_0, INDEX_100 } from './viscosityIndexTable.ts'
 
 const LAST = AT_100.length - 1
@@ -36,4 +37,19 @@ export function viscosityIndex(oil: { at40: number; at100: number }): number {
   if (at40 >= high) return (100 * (low - at40)) / (low - high)
   const exponent = Math.log(high / at40) / Math.log(at100)
   return (10 ** exponent - 1) / 0.00715 + 100
+}
+
+/**
+ * Viscosity at 100 °C [m²/s] of an oil from its viscosity at 40 °C [m²/s] and its viscosity index [1]: `viscosityIndex` turned round.
+ * Refuses an index that no oil of 2 mm²/s or more at 100 °C has at this viscosity. Source: ASTM D2270.
+ */
+export function viscosityFromIndex(oil: { at40: number; index: number }): number {
+  const at40 = positive('at40', record('oil', oil).at40)
+  const low = 2e-6
+  const high = at40 * (1 - 1e-9)
+  const off = (at100: number): number => viscosityIndex({ at40, at100 }) - oil.index
+  if (!(high > low) || off(low) > 0 || off(high) < 0) {
+    throw new DomainError('index', oil.index, 'must belong to an oil of at least 2 mm²/s at 100 °C')
+  }
+  return bracketedRoot(off, low, high)
 }
