@@ -8,7 +8,7 @@ import { decodeLink, encodeLink } from '../../src/calculators/link.ts'
 import { createSay } from '../../src/calculators/say.ts'
 import type { Say } from '../../src/calculators/say.ts'
 import type { UnitChoice } from '../../src/calculators/unit-choice.ts'
-import { useUnitChoice } from './unit-store.ts'
+import { useUnitChoice } from './useUnitChoice.ts'
 
 /** Where the card stands: its own page follows the address, an embedded card stores nothing, a chapter's card does neither. */
 export type Mode = 'page' | 'chapter' | 'embed'

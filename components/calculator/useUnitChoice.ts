@@ -1,0 +1,16 @@
+import { useEffect, useState } from 'preact/hooks'
+import { METRIC, readUnitChoice } from '../../src/calculators/unit-choice.ts'
+import type { UnitChoice } from '../../src/calculators/unit-choice.ts'
+import { loadUnitChoice, UNITS_EVENT } from './unit-choice-store.ts'
+
+/** The reader's units. The first render is metric, as the server rendered it. `stored: false` (an embedded page) never reads the store. */
+export function useUnitChoice(stored: boolean): UnitChoice {
+  const [choice, setChoice] = useState<UnitChoice>(METRIC)
+  useEffect(() => {
+    if (stored) setChoice(loadUnitChoice())
+    const follow = (event: Event): void => setChoice(readUnitChoice((event as CustomEvent).detail))
+    document.addEventListener(UNITS_EVENT, follow)
+    return () => document.removeEventListener(UNITS_EVENT, follow)
+  }, [stored])
+  return choice
+}
