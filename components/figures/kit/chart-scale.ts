@@ -5,8 +5,8 @@ import type { Axis, ChartProps, Frame, XY } from './chart-types.ts'
 
 export const WIDTH = 360
 /** Lettering in units of the drawing at phone width, and the mean width of a character of it. */
-export const LETTER = 13
-export const CHARACTER = 7
+export const LETTER = 14
+export const CHARACTER = 7.4
 
 /** Width that a text takes, estimated: the drawing is made without measuring. */
 export const textWidth = (text: string): number => text.length * CHARACTER
