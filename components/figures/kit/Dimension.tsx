@@ -13,6 +13,8 @@ interface DimensionProps {
   offset?: number
   /** where the value stands: over the middle, or past either end */
   place?: 'middle' | 'before' | 'after'
+  /** an upright line's value turned along it, read from the right */
+  turned?: boolean
 }
 
 /** Shorter than this, two arrowheads would meet: they then point inwards from outside. */
@@ -46,7 +48,7 @@ function Value({ text, at, place, upright }: { text: string; at: Spot; place: 'm
 }
 
 /** A dimension line with extension lines, arrowheads and its value; `before` is dashed with hollow heads. */
-export function Dimension({ from, to, text, state = 'plain', offset = 0, place = 'middle' }: DimensionProps) {
+export function Dimension({ from, to, text, state = 'plain', offset = 0, place = 'middle', turned = false }: DimensionProps) {
   const [ux, uy] = direction(from, to)
   const length = Math.hypot(to[0] - from[0], to[1] - from[1])
   const shift = ([x, y]: Spot, by: number): Spot => [x - uy * by, y + ux * by]
@@ -78,7 +80,13 @@ export function Dimension({ from, to, text, state = 'plain', offset = 0, place =
           <Arrowhead at={b} along={tight ? [-ux, -uy] : [ux, uy]} />
         </>
       )}
-      <Value text={text} at={at} place={place} upright={upright} />
+      {turned ? (
+        <text class="middle" transform={`translate(${round(middle[0])} ${round(middle[1])}) rotate(-90)`} dy="-0.35em">
+          {text}
+        </text>
+      ) : (
+        <Value text={text} at={at} place={place} upright={upright} />
+      )}
     </g>
   )
 }

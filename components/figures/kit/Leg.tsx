@@ -27,6 +27,8 @@ interface LegProps {
   side?: 'left' | 'right'
 }
 
+// Below this length [viewBox units] the value stands beside its line instead of along it.
+const ROOM_FOR_TEXT = 70
 const YOKE = 0.026
 const STUB = 0.03
 const TOP = 0.02
@@ -52,7 +54,7 @@ export function Leg({ x, seal, scale, exposed, tubeDiameter, state, text, label 
   const top = upsideDown ? yoke - (TOP + tubeRaise) * scale : Math.min(mark, yoke) - TOP * scale
   const bottom = upsideDown ? mark : seal
   const stub = STUB * scale
-  const out = (side === 'right' ? 1 : -1) * (outer / 2 + 7)
+  const out = (side === 'right' ? 1 : -1) * Math.max(outer / 2 + 7, tube / 2 + 21)
   return (
     <g>
       <rect
@@ -76,10 +78,10 @@ export function Leg({ x, seal, scale, exposed, tubeDiameter, state, text, label 
       ) : (
         <Outer x={x} y={seal} width={outer} height={stub} state={state} />
       )}
-      <Yoke x={x} y={yoke} width={tube * 1.9} height={YOKE * scale} state={state} />
+      <Yoke x={x} y={yoke} width={tube * 1.7} height={YOKE * scale} state={state} />
       {upsideDown && <Outer x={x} y={mark} width={outer} height={stub * 0.7} state={state} />}
       <Mark at={[x, mark]} width={tube * 1.45} state={state} />
-      {text !== undefined && <Dimension from={[x + out, seal]} to={[x + out, mark]} text={text} state={state} />}
+      {text !== undefined && <Dimension from={[x + out, seal]} to={[x + out, mark]} text={text} state={state} turned={Math.abs(mark - seal) > ROOM_FOR_TEXT} />}
       <text class={`middle ${state}`} x={round(x)} y={round((upsideDown ? mark + stub * 0.7 : seal + stub) + 3)} dy="0.9em">
         {label}
       </text>

@@ -1,0 +1,18 @@
+interface ExaggerateProps {
+  on: boolean
+  set(on: boolean): void
+  id: string
+}
+
+/** How much larger a change is drawn when the reader asks for it. */
+export const EXAGGERATION = 5
+
+/** The switch that draws the change five times its size, and says so. */
+export function Exaggerate({ on, set, id }: ExaggerateProps) {
+  return (
+    <label class="exaggerate" for={id}>
+      <input type="checkbox" id={id} checked={on} onChange={(event) => set(event.currentTarget.checked)} />
+      Draw the change ×{EXAGGERATION}
+    </label>
+  )
+}

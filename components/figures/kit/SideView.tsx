@@ -1,0 +1,82 @@
+import { useState } from 'preact/hooks'
+import type { ComponentChildren } from 'preact'
+import type { BikePicture } from '../../../src/calculators/bike-picture.ts'
+import type { Say } from '../../../src/calculators/say.ts'
+import { bikeShape, exaggerated } from './bikeShape.ts'
+import { BikeNow } from './BikeNow.tsx'
+import { Exaggerate, EXAGGERATION } from './Exaggerate.tsx'
+import { Ghost } from './Ghost.tsx'
+import { bikeScale, projection } from './projection.ts'
+import type { Projection } from './projection.ts'
+import { SideDimensions } from './SideDimensions.tsx'
+
+interface SideViewProps {
+  now: BikePicture
+  before?: BikePicture | null
+  say: Say
+  prefix: string
+  /** the takeaway, for readers who don't see the drawing */
+  label: string
+  caption: ComponentChildren
+  /** which dimensions stand below the ground */
+  dimensions?: boolean
+  /** anything more, drawn over the bike in the same projection */
+  children?: (projection: Projection) => ComponentChildren
+}
+
+export const VIEW_WIDTH = 360
+const MARGIN = 8
+/** Room for one line of letters at their largest [viewBox units]. */
+export const LETTERS = 21
+const GROUND = 178
+/** Load arrows [viewBox units per newton]: 20 units per kN. */
+export const LOAD_SCALE = 0.02
+
+/** Viewbox units per metre of a side view: fixed by the bike as quoted, so that it does not breathe while a control moves. */
+export function sideViewScale({ geometry }: BikePicture): number {
+  const { datum, wheelbase } = geometry
+  return bikeScale(
+    { wheelbase, frontRadius: datum.frontRadius ?? geometry.frontRadius, rearRadius: datum.rearRadius ?? geometry.rearRadius },
+    VIEW_WIDTH - 2 * MARGIN,
+  )
+}
+
+/** The projection of a side view: the rear contact stands where the rear tyre touches the left margin. */
+export function sideViewProjection(picture: BikePicture): Projection {
+  const scale = sideViewScale(picture)
+  return projection(scale, [MARGIN + (picture.geometry.datum.rearRadius ?? picture.geometry.rearRadius) * scale, GROUND])
+}
+
+/** Height of the drawing: room below the ground for the dimensions and the longest arrow. */
+function heightOf(pictures: readonly (BikePicture | null | undefined)[], dimensions: boolean): number {
+  const loads = pictures.flatMap((picture) => (picture?.loads ? [picture.loads.front, picture.loads.rear] : []))
+  const arrows = Math.max(0, ...loads) * LOAD_SCALE
+  return GROUND + (arrows > 0 ? arrows + LETTERS : 4) + (dimensions ? (arrows > 0 ? 0 : LETTERS) + LETTERS + 6 : 0)
+}
+
+/** The whole bike from the side, to scale: now solid, before as a dashed ghost, loads as arrows, wheelbase and trail below the ground. */
+export function SideView({ now, before, say, prefix, label, caption, dimensions = true, children }: SideViewProps) {
+  const [large, setLarge] = useState(false)
+  const view = sideViewProjection(now)
+  const shape = bikeShape(now)
+  const ghost = before ? exaggerated(shape, bikeShape(before), large ? EXAGGERATION : 1) : null
+  const height = Math.ceil(heightOf([now, before], dimensions))
+  return (
+    <div>
+      <figure class="fig">
+        <svg viewBox={`0 0 ${VIEW_WIDTH} ${height}`} role="img" aria-label={label}>
+          <line class="ground" x1="0" x2={VIEW_WIDTH} y1={GROUND} y2={GROUND} />
+          <BikeNow picture={now} shape={shape} projection={view} />
+          {ghost && before && <Ghost picture={before} shape={ghost} projection={view} />}
+          {dimensions && <SideDimensions now={now} before={before ?? null} projection={view} say={say} />}
+          {children?.(view)}
+        </svg>
+        <figcaption>
+          {caption}
+          {large && ` The change is drawn ${EXAGGERATION} times its size; the figures are true.`}
+        </figcaption>
+      </figure>
+      {before && <Exaggerate on={large} set={setLarge} id={`${prefix}-exaggerate`} />}
+    </div>
+  )
+}

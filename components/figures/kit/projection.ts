@@ -1,0 +1,34 @@
+import type { Outline } from './bodywork.ts'
+import { round } from './state.ts'
+import type { Spot } from './state.ts'
+
+interface Point {
+  x: number
+  z: number
+}
+
+/** From metres on the ground frame to the drawing: x to the right, z up. */
+export interface Projection {
+  /** viewBox units per metre */
+  scale: number
+  ground: number
+  spot(point: Point): Spot
+  path(outline: Outline): string
+}
+
+/** A projection with its origin, the rear contact, at `origin` [viewBox units] and `scale` [units per metre]. */
+export function projection(scale: number, [x0, y0]: Spot): Projection {
+  const spot = ({ x, z }: Point): Spot => [x0 + x * scale, y0 - z * scale]
+  const written = (point: Point): string => spot(point).map(round).join(' ')
+  return {
+    scale,
+    ground: y0,
+    spot,
+    path: (outline) => outline.map(({ to, points }) => to + points.map(written).join(' ')).join(' '),
+  }
+}
+
+/** The scale [units per metre] at which a bike of this wheelbase and these radii [m] fills a width; the same before and after a change. */
+export function bikeScale({ wheelbase, frontRadius, rearRadius }: { wheelbase: number; frontRadius: number; rearRadius: number }, width: number): number {
+  return width / (wheelbase + frontRadius + rearRadius)
+}
