@@ -11,5 +11,6 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 120_000,
     maxWorkers: 2,
+    reporters: ['default', ['json', { outputFile: 'reports/tests.json' }]],
   },
 })
