@@ -11,7 +11,7 @@ export interface Found {
 }
 
 // Newton needs 4 to 8 rounds; a search that takes more is going in circles between two corners of the spring laws.
-const ROUNDS = 30
+const ROUNDS = 15
 
 /**
  * The pair of travels at which both ends balance, each held to 0…limit.

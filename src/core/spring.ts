@@ -27,23 +27,21 @@ export function springCurve(groups: readonly CoilGroup[]): SpringCurve {
   const curve: SpringCurve = { deflections: [0], forces: [0], rates: [], limit }
   // A group leaves the series when its coils touch: the lowest closing force first.
   open.sort((a, b) => a.rate * a.closes - b.rate * b.closes)
-  for (let first = 0; first < open.length; first++) addPiece(curve, open, first)
+  open.forEach((closing, first) => {
+    const piece = curve.rates.length
+    const from = curve.forces[piece]
+    const to = closing.rate * closing.closes
+    // Groups that never close share the last piece, which ends nowhere; groups that close together share one piece.
+    if (from === undefined || to <= from) return
+    const rate = first === open.length - 1 ? closing.rate : 1 / open.slice(first).reduce((sum, group) => sum + 1 / group.rate, 0)
+    curve.rates.push(representable('rate', rate))
+    if (to === Infinity) return
+    curve.deflections.push(curve.deflections[piece]! + (to - from) / rate)
+    curve.forces.push(to)
+  })
+  // Every coil touches at the last joint: no piece follows it.
   if (curve.rates.length === 0) curve.rates.push(0)
   return curve
-}
-
-function addPiece(curve: SpringCurve, groups: { rate: number; closes: number }[], first: number): void {
-  let compliance = 0
-  for (let i = first; i < groups.length; i++) compliance += 1 / groups[i]!.rate
-  const rate = representable('rate', 1 / compliance)
-  const closing = groups[first]!
-  const start = curve.rates.length
-  const rise = closing.rate * closing.closes - curve.forces[start]!
-  if (rise <= 0) return
-  curve.rates.push(rate)
-  if (first === groups.length - 1 || rise === Infinity) return
-  curve.deflections.push(curve.deflections[start]! + rise / rate)
-  curve.forces.push(curve.forces[start]! + rise)
 }
 
 function pieceAt(curve: SpringCurve, deflection: number): number {

@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest'
+import { between, DomainError, finite, list, nonNegative, oneOf, positive, record, representable, wholeNumber, within } from '../../src/core/index.ts'
+
+describe('DomainError', () => {
+  test('new DomainError(…) is a RangeError that names parameter, value and reason', () => {
+    const error = new DomainError('rate', -1, 'must be above 0')
+    expect(error).toBeInstanceOf(RangeError)
+    expect(error).toMatchObject({ name: 'DomainError', parameter: 'rate', value: -1, reason: 'must be above 0', message: 'rate must be above 0; got -1' })
+  })
+
+  test('new DomainError(…) shows a text in quotes and names lists and objects without printing them', () => {
+    expect(new DomainError('a', 'x', 'r').message).toBe("a r; got 'x'")
+    expect(new DomainError('a', [1], 'r').message).toBe('a r; got a list')
+    expect(new DomainError('a', {}, 'r').message).toBe('a r; got an object')
+    expect(new DomainError('a', undefined, 'r').message).toBe('a r; got undefined')
+  })
+})
+
+describe('guards', () => {
+  test.each([NaN, Infinity, -Infinity, undefined, null, '3', [3], {}])('finite(…) refuses %s, and so do the guards built on it', (value) => {
+    for (const guard of [finite, positive, nonNegative, wholeNumber]) expect(() => guard('x', value)).toThrow(DomainError)
+    expect(() => within('x', value, 0, 9)).toThrow(DomainError)
+    expect(() => between('x', value, 0, 9)).toThrow(DomainError)
+  })
+
+  test('each guard hands a good value back, and refuses the next one below it', () => {
+    expect(finite('x', -3)).toBe(-3)
+    expect(positive('x', 1e-300)).toBe(1e-300)
+    expect(() => positive('x', 0)).toThrow('x must be above 0; got 0')
+    expect(nonNegative('x', 0)).toBe(0)
+    expect(() => nonNegative('x', -1e-300)).toThrow(DomainError)
+    expect(within('x', 1, 1, 2)).toBe(1)
+    expect(() => within('x', 2.1, 1, 2)).toThrow('must lie from 1 to 2')
+    expect(() => between('x', 1, 1, 2)).toThrow(DomainError)
+    expect(between('x', 1.5, 1, 2)).toBe(1.5)
+    expect(wholeNumber('x', 2, 1)).toBe(2)
+    expect(() => wholeNumber('x', 1.5)).toThrow(DomainError)
+    expect(() => wholeNumber('x', 0, 1)).toThrow(DomainError)
+    expect(oneOf('x', 'a', ['a', 'b'])).toBe('a')
+    expect(() => oneOf('x', 'c', ['a', 'b'])).toThrow('must be one of a, b')
+    expect(list('x', [1], 1)).toEqual([1])
+    expect(() => list('x', [], 1)).toThrow(DomainError)
+    expect(() => list('x', 'abc' as never)).toThrow(DomainError)
+    expect(record('x', { a: 1 })).toEqual({ a: 1 })
+    expect(() => record('x', undefined as never)).toThrow(DomainError)
+    expect(() => record('x', [] as never)).toThrow(DomainError)
+    expect(representable('x', 3)).toBe(3)
+    expect(() => representable('x', Infinity)).toThrow(DomainError)
+  })
+})
