@@ -13,6 +13,7 @@ export interface FigureProps<D> {
 
 /** The figure of each calculator. Each is a chunk of its own. */
 const figures: Record<string, () => Promise<{ default: unknown }>> = {
+  'fork-stack': () => import('./ForkStack.tsx'),
 }
 
 /** Loads a calculator's figure; null when it has none. */

@@ -3,6 +3,7 @@ import type { Definition } from './define.ts'
 /** Every calculator by id. Each loads by itself, so that a page carries only its own. */
 const loaders = {
   sag: () => import('./sag.ts'),
+  'fork-stack': () => import('./fork-stack.ts'),
 } satisfies Record<string, () => Promise<{ default: unknown }>>
 
 export type CalculatorId = keyof typeof loaders

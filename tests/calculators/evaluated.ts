@@ -1,0 +1,85 @@
+import { readdirSync, readFileSync } from 'node:fs'
+import type { ComponentType } from 'preact'
+import { h } from 'preact'
+import { render } from 'preact-render-to-string'
+import { expect } from 'vitest'
+import { parse } from 'yaml'
+import type { FigureProps } from '../../components/figures/index.ts'
+import type { BikeSpec } from '../../src/calculators/bikes.ts'
+import type { Definition, Given } from '../../src/calculators/define.ts'
+import { evaluate } from '../../src/calculators/evaluate.ts'
+import type { Computed } from '../../src/calculators/evaluate.ts'
+import { middle } from '../../src/calculators/interval.ts'
+import { createSay } from '../../src/calculators/say.ts'
+import { IMPERIAL, METRIC } from '../../src/calculators/unit-choice.ts'
+import { fromSI } from '../../src/calculators/units.ts'
+
+/** Loose on purpose: each calculator has its own inputs and outputs. */
+type Any = Definition
+
+const folder = new URL('../../content/bikes/', import.meta.url)
+
+/** The invented bikes, as a page hands them to a calculator. */
+export const bikes: Record<string, BikeSpec> = Object.fromEntries(
+  readdirSync(folder).map((name) => {
+    const id = name.replace(/\.yaml$/, '')
+    return [id, { ...(parse(readFileSync(new URL(name, folder), 'utf8')) as Omit<BikeSpec, 'id'>), id }]
+  }),
+)
+
+export const asDefinition = (definition: unknown): Any => definition as Any
+
+/** Everything that a reader with these values sees; fails the test where nothing can be computed. */
+export function shown(definition: unknown, given: Given = {}, held: Given | null = null): { now: Computed; before: Computed | null } {
+  const { now, before, problems, refusal } = evaluate(asDefinition(definition), given, { bikes }, held)
+  expect({ problems, refusal }).toEqual({ problems: {}, refusal: null })
+  return { now: now!, before }
+}
+
+/** A result in the definition's unit, an interval as its middle; NaN where there is none, which no comparison lets pass. */
+export function result(definition: unknown, given: Given, output: string): number {
+  const value = middle(shown(definition, given).now.output[output])
+  const described = asDefinition(definition).outputs[output]
+  if (value === null || described === undefined || 'kind' in described) return Number.NaN
+  return fromSI(value, described.unit)
+}
+
+/** Text of all remarks, with plain spaces. */
+export const remarksOf = (definition: unknown, given: Given = {}, held: Given | null = null): string =>
+  shown(definition, given, held)
+    .now.remarks.map((remark) => remark.text)
+    .join('\n')
+    .replaceAll('\u00a0', ' ')
+
+/** Rounding in a sum or product of a few numbers, relative to lengths of metres and forces of kilonewtons. */
+export const ROUNDING = 1e-9
+
+export function expectNear(actual: unknown, wanted: number, tolerance: number): void {
+  expect(typeof actual).toBe('number')
+  expect(Math.abs(Number(actual) - wanted), `${String(actual)} against ${wanted}`).toBeLessThanOrEqual(tolerance)
+}
+
+/** The figure's markup for these values. */
+export function drawn(definition: unknown, figure: unknown, given: Given = {}, held: Given | null = null, imperial = false): string {
+  const { now, before } = shown(definition, given, held)
+  const props = { now, before, say: createSay(imperial ? IMPERIAL : METRIC), prefix: 'f' }
+  return render(h(figure as ComponentType<FigureProps<unknown>>, props as never))
+}
+
+/** No number went missing, and nothing that the security policy blocks. */
+export function expectSound(markup: string): void {
+  expect(markup).not.toMatch(/NaN|Infinity|undefined/)
+  expect(markup).not.toMatch(/ style=/)
+}
+
+/** Every hand-worked case of a definition, against its own tolerance. */
+export function expectChecks(definition: unknown): void {
+  const { checks } = asDefinition(definition)
+  expect(checks.length).toBeGreaterThanOrEqual(2)
+  for (const check of checks) {
+    for (const [output, { value, tolerance }] of Object.entries(check.expect)) {
+      const off = Math.abs(result(definition, check.given, output) - value)
+      expect(off, `${check.title}: ${output}`).toBeLessThanOrEqual(tolerance)
+    }
+  }
+}
