@@ -44,7 +44,7 @@ const EXPECTED = "must be a tyre size such as '120/70-17', '120/70 ZR 17 M/C', '
 // Between section and rim: a dash or a space, with a speed letter and R (radial) or B (bias-belted) if the tyre carries them.
 const JOINT = String.raw`(?:\s*-\s*|\s*-?\s*[A-Z]?\s?[A-Z]\s*-?\s*|\s+)`
 // After the rim: what does not change the size (M/C, load index and speed, tube type, ply rating, end, reinforcement).
-const AFTER = String.raw`(\d{1,2})(?:\s*(?:M/C|MC|\(?\d{2,3}[A-Z]\)?|\(?[A-Z]\)?|TL|TT|REINF\.?|REINFORCED|XL|M\+S|TUBELESS|FRONT|REAR|\dPR))*`
+const AFTER = String.raw`(\d{1,2})(?:\s*(?:M/C|MC|\(?\d{2,3}[A-Z]\)?|\([A-Z]\)|TL|TT|REINF\.?|REINFORCED|XL|M\+S|TUBELESS|FRONT|REAR|\dPR))*`
 const METRIC = new RegExp(String.raw`^(\d{2,3})\s*/\s*(\d{2,3})${JOINT}${AFTER}$`)
 const INCHES = new RegExp(String.raw`^(\d{1,2}(?:\.\d{1,2})?)(?:\s*/\s*(\d{2,3}))?${JOINT}${AFTER}$`)
 const LETTERS = new RegExp(String.raw`^M([A-Z])\s*(\d{2,3})${JOINT}${AFTER}$`)
