@@ -1,0 +1,62 @@
+// Times one end over a bump (3 s, relative tolerance 1e-8) and a choice among 20 spring rates, warm, on one core.
+// Run it alone: node tests/bench/ride.bench.ts
+import { chooseRate, rideOver, type Bike, type Choice, type End, type Law, type Profile } from '../../src/core/index.ts'
+import { forkCurve, forkCurveForce } from '../../src/core/fork.ts'
+
+const linear = (coefficient: number): Law => ({ kind: 'linear', coefficient })
+const digressive: Law = { kind: 'digressive', knee: { velocity: 0.1, force: 200 }, after: 800 }
+const bump: Profile = { kind: 'bump', height: 0.05, length: 0.5, speed: 15 }
+const gas = { tubeDiameter: 0.038, boreDiameter: 0.038, airHeight: 0.15 }
+const leg = { spring: [{ rate: 9000, closes: 0.17 }], preload: 0.015, gas }
+// An invented bike.
+const bike: Bike = {
+  geometry: {
+    wheelbase: 1.45,
+    rake: (25 * Math.PI) / 180,
+    pivot: { x: 0.5, z: 0.38 },
+    frontRadius: 0.3,
+    rearRadius: 0.31,
+    forkOffset: 0.03,
+    datum: { frontTravel: 0, rearTravel: 0 },
+  },
+  sprung: { mass: 155, x: 0.73, z: 0.6 },
+  frontUnsprungMass: 28,
+  rearUnsprungMass: 20,
+  fork: { travel: 0.12, friction: 60, legs: [leg, leg] },
+  rear: { travel: 0.12, spring: [{ rate: 90000 }], preload: 0.01, motionRatio: { initial: 0.435 } },
+}
+const end: End = {
+  sprungMass: 110,
+  unsprungMass: 14,
+  force: (x) => 300 + 18000 * x,
+  travel: 0.12,
+  tyreRate: 180000,
+  stopRate: 500000,
+  damper: { compression: linear(1100), rebound: linear(1100) },
+}
+const curve = forkCurve(bike.fork)
+const gassy: End = { ...end, force: (x) => forkCurveForce(curve, x), damper: { compression: linear(800), rebound: digressive } }
+const payload = [{ mass: 80, x: 0.55, z: 1.05 }]
+const choice: Choice = {
+  bike,
+  cases: { static: {}, rider: { payload }, braking: { payload, deceleration: 6, gasState: { exponent: 1.4, from: 0.036 } } },
+  target: { riderSag: 0.036, staticSag: [0.015, 0.025], reserve: 0.01 },
+  rates: Array.from({ length: 20 }, (_, i) => 5000 + 500 * i),
+}
+
+function time(name: string, run: () => unknown): void {
+  for (let i = 0; i < 50; i++) run()
+  const times = Array.from({ length: 101 }, () => {
+    const start = performance.now()
+    run()
+    return performance.now() - start
+  }).sort((a, b) => a - b)
+  const [low = 0, median = 0, high = 0] = [times[10], times[50], times[90]]
+  console.log(`${name}: median ${median.toFixed(2)} ms, 10th to 90th percentile ${low.toFixed(2)} to ${high.toFixed(2)} ms`)
+}
+
+const options = { duration: 3, relativeTolerance: 1e-8 }
+time('rideOver a bump, 3 s, straight spring and damper', () => rideOver(bump, end, options))
+time('rideOver a bump, 3 s, gas fork and digressive rebound', () => rideOver(bump, gassy, options))
+time('rideOver waves, 3 s, gas fork and digressive rebound', () => rideOver({ kind: 'waves', height: 0.04, length: 5, speed: 20 }, gassy, options))
+time('chooseRate over 20 rates', () => chooseRate(choice))
