@@ -1,0 +1,80 @@
+import { mkdir, readFile, writeFile } from 'node:fs/promises'
+import { dirname, join } from 'node:path'
+import { gunzipSync } from 'node:zlib'
+import { close, createIndex } from 'pagefind'
+import type { IndexFile, PagefindIndex } from 'pagefind'
+import type { LexiconSource, SourceEntry } from '../search/entries.ts'
+import type { Entry, Kind, LexiconFile } from '../search/lexicon.ts'
+import { wordsOf } from '../search/words.ts'
+
+/** The index's own interfaces, its worker and its second engine are never loaded by this site. */
+const UNUSED = /^pagefind-(?!entry)|^wasm\.unknown|\.css$/
+const SIGNATURE = 'pagefind_dcd'
+
+interface Fragment {
+  url: string
+  content: string
+  meta: Record<string, string>
+  filters: Record<string, string[]>
+}
+
+/** A message of the index's own, or nothing. */
+function refuse(errors: readonly string[]): void {
+  if (errors.length > 0) throw new Error(`the search index was not built: ${errors.join('; ')}`)
+}
+
+function fragmentOf({ path, content }: IndexFile): [id: string, fragment: Fragment] {
+  const bytes = content[0] === 0x1f ? gunzipSync(content) : content
+  const text = Buffer.from(bytes).toString('utf8')
+  return [/([^/]+)\.pf_fragment$/.exec(path)?.[1] ?? '', JSON.parse(text.slice(SIGNATURE.length))]
+}
+
+async function addRecords(index: PagefindIndex, entries: readonly SourceEntry[]): Promise<void> {
+  for (const { url, kind, title, text } of entries) {
+    if (text === undefined) continue
+    refuse((await index.addCustomRecord({ url: `/${url}`, content: text, language: 'en', meta: { title }, filters: { kind: [kind] } })).errors)
+  }
+}
+
+/** Words of three letters or more, without figures, the most used first. */
+export function wordsByUse(texts: readonly string[]): string[] {
+  const uses = new Map<string, number>()
+  for (const word of texts.flatMap(wordsOf)) if (/^[a-z]{3,}$/.test(word)) uses.set(word, (uses.get(word) ?? 0) + 1)
+  return [...uses].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1)).map(([word]) => word)
+}
+
+function lexiconFile(source: LexiconSource, fragments: readonly (readonly [string, Fragment])[]): LexiconFile {
+  const known = new Map(source.entries.map(({ text: _, ...entry }) => [entry.url, entry]))
+  const entries = fragments.map(([id, fragment]): Entry => {
+    const url = fragment.url.replace(/^\//, '')
+    const unlisted = { url, kind: (fragment.filters['kind']?.[0] ?? 'chapter') as Kind, title: fragment.meta['title'] ?? url, names: [] }
+    return { id, ...(known.get(url) ?? unlisted) }
+  })
+  const texts = [...fragments.map(([, { content }]) => content), ...source.entries.flatMap(({ title, names }) => [title, ...names])]
+  return { stop: source.stop, light: source.light, synonyms: source.synonyms, words: wordsByUse(texts).join(' '), entries: entries.sort((a, b) => (a.url < b.url ? -1 : 1)) }
+}
+
+/**
+ * Builds the search index of a finished site [its folder]: every page whose `main` has `data-pagefind-body`, and a record for each glossary entry and
+ * symptom. Writes `pagefind/` and completes `search/vocabulary.json`, which the endpoint of that name has begun. Returns how many things can be found.
+ */
+export async function buildSearchIndex(site: string): Promise<number> {
+  const vocabulary = join(site, 'search', 'vocabulary.json')
+  const source: LexiconSource = JSON.parse(await readFile(vocabulary, 'utf8'))
+  const { index, errors } = await createIndex({ forceLanguage: 'en' })
+  refuse(errors)
+  if (!index) throw new Error('the search index was not made')
+  refuse((await index.addDirectory({ path: site })).errors)
+  await addRecords(index, source.entries)
+  const { files, errors: fileErrors } = await index.getFiles()
+  refuse(fileErrors)
+  for (const { path, content } of files.filter(({ path }) => !UNUSED.test(path))) {
+    const target = join(site, 'pagefind', path)
+    await mkdir(dirname(target), { recursive: true })
+    await writeFile(target, content)
+  }
+  await close()
+  const fragments = files.filter(({ path }) => path.endsWith('.pf_fragment')).map(fragmentOf)
+  await writeFile(vocabulary, JSON.stringify(lexiconFile(source, fragments)))
+  return fragments.length
+}
