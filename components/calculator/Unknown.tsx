@@ -1,13 +1,12 @@
 import type { JSX } from 'preact'
 import type { QuantityInput } from '../../src/calculators/define.ts'
-import { toSI } from '../../src/calculators/units.ts'
+import { rangeEnds } from '../../src/calculators/fields.ts'
 import type { FieldProps } from './Field.tsx'
 
 /** A field answered with "I don't know": the range that stands in for it, where that comes from, and how to measure it. */
 export function Unknown({ id, input, state, prefix }: FieldProps<QuantityInput>): JSX.Element {
   const [low, high] = input.typical ?? input.range
-  const digits = Math.max(0, Math.ceil(-Math.log10(input.step)))
-  const bounds = `${state.say.number(toSI(low, input.unit), input.unit, digits)} to ${state.say.quantity(toSI(high, input.unit), input.unit, digits)}`
+  const bounds = rangeEnds([low, high], input, state.choice).join(' to ')
   return (
     <div class="field" data-field={id}>
       <span class="label" id={`${prefix}-${id}-unknown`}>{input.label}</span>

@@ -1,20 +1,23 @@
 import type { GivenValue, Input, QuantityInput, TableInput } from './define.ts'
 import { readNumber } from './number.ts'
 import { createSay } from './say.ts'
-import { METRIC } from './unit-choice.ts'
+import { displayUnit, METRIC } from './unit-choice.ts'
 import type { UnitChoice } from './unit-choice.ts'
-import { displayUnit, convert, toSI, units } from './units.ts'
+import { convert, toSI, units } from './units.ts'
 
 /** A value in the definition's unit, or what is wrong and how to put it right. */
 export type FieldReading = { value: GivenValue | undefined } | { problem: string }
 
-/** "between 3 and 20 N/mm", in the reader's unit. */
-export function rangeText(input: Pick<QuantityInput, 'range' | 'unit' | 'step'>, choice: UnitChoice): string {
+/** The two ends of a range in the reader's unit, without decimals that say nothing. */
+export function rangeEnds(range: readonly [number, number], input: Pick<QuantityInput, 'unit' | 'step'>, choice: UnitChoice): [string, string] {
   const say = createSay(choice)
   const digits = Math.max(0, Math.ceil(-Math.log10(input.step)))
-  const [low, high] = input.range
-  return `between ${say.number(toSI(low, input.unit), input.unit, digits)} and ${say.quantity(toSI(high, input.unit), input.unit, digits)}`
+  const plain = (text: string): string => text.replace(/\.0+(?!\d)/, '')
+  return [plain(say.number(toSI(range[0], input.unit), input.unit, digits)), plain(say.quantity(toSI(range[1], input.unit), input.unit, digits))]
 }
+
+/** "between 3 and 20 N/mm", in the reader's unit. */
+export const rangeText = (input: Pick<QuantityInput, 'range' | 'unit' | 'step'>, choice: UnitChoice): string => `between ${rangeEnds(input.range, input, choice).join(' and ')}`
 
 /** The range allows for the rounding of a converted limit, one part in a million. */
 function outside(value: number, [low, high]: readonly [number, number]): boolean {

@@ -5,7 +5,7 @@ import type { BikePicture } from './bike-picture.ts'
 import { bikeOf, geometryOf } from './bikes.ts'
 import type { BikeSpec, Fitted } from './bikes.ts'
 import { defineCalculator } from './define.ts'
-import { rideHeightRemarks } from './ride-height-remarks.ts'
+import { rideHeightRemarks } from './ride-height.remarks.ts'
 import { aboard, motionRatioAt, quotedAs, quotedFront, quotedRear, riderMass } from './whole-bike.ts'
 
 export type HeightChange = 'preload' | 'tubes' | 'shock' | 'tyre'

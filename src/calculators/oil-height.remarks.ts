@@ -1,0 +1,58 @@
+import type { Remark } from './define.ts'
+import { middle } from './interval.ts'
+import type { Say } from './say.ts'
+
+/**
+ * Travel kept clear of hydraulic lock [m]: a fork that warms by 60 °C grows 500 cm³ of oil by 21 cm³, which is 14 mm of travel in a tube of 43 mm.
+ */
+export const LOCK_CLEARANCE = 15e-3
+/** A change of gas force [N] that a rider can't tell from friction, which holds 40 to 80 N in a road fork. */
+export const UNFELT = 40
+
+interface Told {
+  input: { airHeight: number; oilAdded: number; temperature: number; gaugePressure: number; altitude: number }
+  output: Readonly<Record<string, unknown>>
+  before?: { output: Readonly<Record<string, unknown>> }
+  say: Say
+}
+
+const number = (value: unknown): number | null => middle(value as never)
+
+function changeReading({ output, before, say }: Told): Remark[] {
+  const now = [number(output.gasSettled), number(output.gasAtFull)]
+  const was = [number(before?.output.gasSettled), number(before?.output.gasAtFull)]
+  if (now[0] === null || now[1] === null) return []
+  if (was[0] === null || was[1] === null) {
+    return [{ kind: 'reading', text: `The air carries ${say.quantity(now[0]!, 'N', 0)} where the bike sits and about ${say.quantity(now[1]!, 'N', 0)} at full travel. Its push grows where its room shrinks.` }]
+  }
+  const [settled, full] = [now[0]! - was[0]!, now[1]! - was[1]!]
+  const felt = Math.abs(settled) < UNFELT ? 'less than friction would hide' : 'enough to move the bike'
+  return [{ kind: 'reading', text: `Against before, the air pushes ${say.change(settled, 'N', 0)} where the bike sits, ${felt}, and ${say.change(full, 'N', 0)} at full travel. Oil height works at the end of the travel.` }]
+}
+
+function lockRemarks({ output, say }: Told): Remark[] {
+  const margin = number(output.lockMargin)
+  if (margin === null || margin >= LOCK_CLEARANCE) return []
+  const text =
+    margin <= 0
+      ? `The air is gone ${say.quantity(-margin, 'mm', 0)} before the stop. There the fork locks on its oil, and the pressure goes to the seals.`
+      : `Only ${say.quantity(margin, 'mm', 0)} of travel lie between the stop and a lock on the oil. Warm oil takes about that much.`
+  return [
+    { kind: 'limit', text },
+    { kind: 'caution', caution: 'overfilled-fork-locks', text: 'Set the height that the maker’s manual gives, read as it says.' },
+  ]
+}
+
+/** What oil height, heat and altitude mean for the rider. */
+export function oilHeightRemarks(told: Told): Remark[] {
+  const { input, say } = told
+  const remarks = [...changeReading(told), ...lockRemarks(told)]
+  if (input.oilAdded !== 0) {
+    const effective = number(told.output.effective)
+    const moved = effective === null ? 0 : effective - input.airHeight
+    remarks.push({ kind: 'reading', text: `${say.quantity(Math.abs(input.oilAdded), 'cm³', 0)} in each leg ${moved < 0 ? 'raises' : 'lowers'} the level by ${say.quantity(Math.abs(moved), 'mm', 1)}. Volume and height are not the same: old oil and the spring’s own metal decide which height a volume gives.` })
+  }
+  if (input.gaugePressure > 0) remarks.push({ kind: 'caution', caution: 'pressurised-fork', text: 'Let the pressure out before you loosen a cap.' })
+  remarks.push({ kind: 'next', text: 'Read the height in both legs, collapsed and without springs, and write down both.' })
+  return remarks
+}

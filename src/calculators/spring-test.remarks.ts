@@ -1,0 +1,49 @@
+import type { Remark, RemarkContext } from './define.ts'
+import { middle } from './interval.ts'
+import type { SpringTestInputs, SpringTestOutputs } from './spring-test.ts'
+
+type Context = RemarkContext<SpringTestInputs, SpringTestOutputs>
+
+/** A bow is told from scatter when the misses in the middle and at both ends part by more than twice the ± of a force: chance seldom does that at three places. */
+export const BOW = 2
+
+/** A rate known worse than this does not tell a spring from its neighbour on the shelf: they commonly step by 5 % (common practice, no source). */
+export const NEIGHBOURS = 0.05
+
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length)
+
+/** How far the ends stand above the middle [N], readings in order of length: positive for a spring that stiffens. */
+export function bowOf(misses: readonly (readonly unknown[])[]): number {
+  const sorted = [...misses].sort((a, b) => Number(a[0]) - Number(b[0])).map((row) => Number(row[2]))
+  const third = Math.max(1, Math.floor(sorted.length / 3))
+  return mean([...sorted.slice(0, third), ...sorted.slice(-third)]) - mean(sorted.slice(third, -third))
+}
+
+function oneRate({ input, output, say }: Context): Remark[] {
+  const rate = middle(output.rate) ?? 0
+  const within = middle(output.within) ?? 0
+  const given = `${say.quantity(rate, 'N/mm', 2)}, give or take ${say.quantity(within * rate, 'N/mm', 2)}: ${say.quantity(within, '%', 1)} of it.`
+  const remarks: Remark[] = [{ kind: 'reading', text: given }]
+  if (input.rows.length < 3) return [...remarks, { kind: 'next', text: 'Two readings give a slope and no warning. Take six: their scatter shows how far to trust it.' }]
+  const bow = bowOf(output.misses)
+  if (input.rows.length >= 5 && bow > BOW * input.forcePlusMinus) {
+    remarks.push({ kind: 'next', text: `The ends stand ${say.quantity(bow, 'N', 0)} above the middle, which is more than the readings’ ±. That is a bow, not scatter: look for two rates.` })
+  } else if (within > NEIGHBOURS / 2) {
+    remarks.push({ kind: 'next', text: `That is too wide to tell it from a neighbour ${say.quantity(NEIGHBOURS, '%', 0)} away. Take more readings, further apart: the ± shrinks with the stretch that they span.` })
+  } else remarks.push({ kind: 'next', text: 'Test the other spring of the pair on a fresh sheet. Call them different only where the two ± do not meet.' })
+  return remarks
+}
+
+function twoRates({ input, output, say }: Context): Remark[] {
+  if (output.kind !== 'two rates') {
+    const why = input.rows.length < 5 ? 'Two rates take at least five readings.' : 'One rate through the free length scatters no worse than two would: an F test at 5 % sees no reason for a second.'
+    return [{ kind: 'reading', text: `${why} The single rate is ${say.quantity(middle(output.rate) ?? 0, 'N/mm', 2)}.` }]
+  }
+  return [
+    { kind: 'reading', text: `It starts at ${say.quantity(middle(output.rate) ?? 0, 'N/mm', 2)}. After ${say.quantity(middle(output.closesAt) ?? 0, 'mm', 0)} of squeeze the close coils touch, and the open ones alone give ${say.quantity(middle(output.secondRate) ?? 0, 'N/mm', 2)}.` },
+    { kind: 'next', text: 'Take both to the progressive-spring calculator. It shows which of them works where the bike rides.' },
+  ]
+}
+
+/** What a test tells, and what to do next. */
+export const remarksOf = (context: Context): Remark[] => (context.input.fit === 'two' ? twoRates(context) : oneRate(context))

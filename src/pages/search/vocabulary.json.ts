@@ -1,0 +1,31 @@
+import { readFile } from 'node:fs/promises'
+import type { APIRoute } from 'astro'
+import { getCollection } from 'astro:content'
+import { parse } from 'yaml'
+import { loadCalculator } from '../../calculators/index.ts'
+import { entriesOf } from '../../search/entries.ts'
+import type { LexiconSource } from '../../search/entries.ts'
+
+const read = async <Words>(name: string): Promise<Words> => parse(await readFile(`content/search/${name}.yaml`, 'utf8'))
+
+/** The first half of the search vocabulary, from the content; the build completes it once the index has named every page. */
+export const GET: APIRoute = async () => {
+  const glossary = await getCollection('glossary')
+  const calculators = await getCollection('calculators')
+  const entries = entriesOf({
+    chapters: await getCollection('chapters'),
+    cautions: await getCollection('cautions'),
+    procedures: await getCollection('procedures'),
+    calculators: await Promise.all(calculators.map(async ({ id, data }) => ({ id, data: { words: data.words, title: (await loadCalculator(id)).title } }))),
+    lessons: [],
+    glossary,
+    symptoms: await getCollection('symptoms'),
+  })
+  const source: LexiconSource = {
+    stop: await read<string[]>('stopwords'),
+    light: await read<string[]>('light'),
+    synonyms: [...(await read<string[][]>('synonyms')), ...glossary.filter(({ data }) => data.also.length > 0).map(({ data }) => [data.term, ...data.also])],
+    entries,
+  }
+  return new Response(JSON.stringify(source), { headers: { 'Content-Type': 'application/json' } })
+}

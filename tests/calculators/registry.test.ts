@@ -1,0 +1,127 @@
+import { readdirSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { loadFigure } from '../../components/figures/index.ts'
+import type { Cell, Definition, Given, GivenValue, Input, OutputValue } from '../../src/calculators/define.ts'
+import { defaultsOf, evaluate, isAsked } from '../../src/calculators/evaluate.ts'
+import { calculatorIds, loadCalculator } from '../../src/calculators/index.ts'
+import { toSI } from '../../src/calculators/units.ts'
+import { bikes } from './bikes.ts'
+
+const definitions = await Promise.all(calculatorIds.map(loadCalculator))
+
+function extremes(input: Input): GivenValue[] {
+  if (input.kind === 'quantity') return [...input.range, ...(input.typical ? ['?'] : [])]
+  if (input.kind === 'choice') return Object.keys(input.options)
+  if (input.kind === 'bike') return Object.keys(bikes)
+  if (input.kind === 'table') {
+    const rows = (count: number, end: 0 | 1): number[][] => Array.from({ length: count }, () => input.columns.map((column) => column.range[end]))
+    return [rows(Math.max(1, input.rows[0]), 0), rows(Math.max(1, input.rows[0]), 1), rows(input.rows[1], 1)]
+  }
+  return [input.default, '']
+}
+
+/** Every corner of two inputs at a time, with the others at their defaults, and all inputs low and all high. */
+function corners(definition: Definition): Given[] {
+  const sides = Object.entries(definition.inputs).map(([id, input]) => ({ id, values: extremes(input) }))
+  const pairs = sides.flatMap((one, index) => sides.slice(index + 1).flatMap((two) => one.values.flatMap((a) => two.values.map((b) => ({ [one.id]: a, [two.id]: b })))))
+  const all = (place: number): Given => Object.fromEntries(sides.map(({ id, values }) => [id, values[Math.min(place, values.length - 1)]!]))
+  return [all(0), all(1), ...pairs]
+}
+
+function numbersIn(value: OutputValue): number[] {
+  if (Array.isArray(value)) return (value as readonly (readonly Cell[])[]).flat().flatMap(numbersIn)
+  if (typeof value === 'number') return [value]
+  if (typeof value === 'object' && value !== null && 'low' in value) return [value.low, value.high, ...(value.value === undefined ? [] : [value.value])]
+  return []
+}
+
+const sentence = /^[A-Z0-9“‘(].*[.?:]$/su
+
+test('the registry has the twenty-one calculators, in the order of the overview', () => {
+  expect(calculatorIds).toEqual([
+    'marks', 'coil-rate', 'spring-test', 'preload-versus-rate', 'sag', 'rate-from-sag', 'choose-rate', 'fork-stack', 'progressive-spring', 'ride-height', 'trail', 'tyre-radius',
+    'wheel-loads', 'cg-height', 'braking-dive', 'oil-height', 'oil-viscosity', 'damping', 'rear-rate', 'stance', 'steering-modes',
+  ])
+})
+
+test('every calculator has a page and questions of its own', () => {
+  const pages = readdirSync('content/calculators').map((file) => file.replace(/\.mdx$/, '')).sort()
+  expect(pages).toEqual([...calculatorIds].sort())
+  const questions = readdirSync('src/calculators').filter((file) => file.endsWith('.exercises.ts')).map((file) => file.replace('.exercises.ts', '')).sort()
+  expect(questions).toEqual([...calculatorIds].sort())
+})
+
+test('loadCalculator of an unknown id names those that are known', async () => {
+  await expect(loadCalculator('none')).rejects.toThrow(/there is no calculator “none”; known are .*sag/)
+})
+
+describe.each(definitions.map((definition) => [definition.id, definition] as const))('%s', (id, definition) => {
+  test('has the id of its file and a figure', async () => {
+    expect(calculatorIds).toContain(definition.id)
+    expect((await import(`../../src/calculators/${id}.ts`)).default.id).toBe(id)
+    expect(await loadFigure(id)).not.toBeNull()
+  })
+
+  test('shows at most four controls at first', () => {
+    const given = defaultsOf(definition)
+    expect(Object.values(definition.inputs).filter((input) => !input.more && isAsked(input, given)).length).toBeLessThanOrEqual(4)
+  })
+
+  test('has defaults in range and on a step, and typical ranges within the range', () => {
+    for (const [name, input] of Object.entries(definition.inputs)) {
+      if (input.kind !== 'quantity') continue
+      const [low, high] = input.range
+      expect(low, name).toBeLessThan(high)
+      for (const edge of input.typical ?? []) expect(edge >= low && edge <= high, `${name}: typical`).toBe(true)
+      if (input.typical) expect(input.typicalFrom, `${name}: where its typical range comes from`).toBeTruthy()
+      if (input.default === undefined) {
+        expect(input.optional, name).toBe(true)
+        continue
+      }
+      expect(input.default >= low && input.default <= high, `${name}: default in range`).toBe(true)
+      const steps = (input.default - low) / input.step
+      // a ten-thousandth of a step covers the rounding of decimals such as 0.1
+      expect(Math.abs(steps - Math.round(steps)), `${name}: default on a step`).toBeLessThan(1e-4)
+    }
+  })
+
+  test('computes its defaults, with a reading', () => {
+    const { now, problems, refusal } = evaluate(definition, {}, { bikes })
+    expect({ problems, refusal }).toEqual({ problems: {}, refusal: null })
+    expect(now!.remarks[0]?.kind).toBe('reading')
+    for (const remark of now!.remarks) expect(remark.text).toMatch(sentence)
+    expect(Object.keys(now!.output).sort()).toEqual(Object.keys(definition.outputs).sort())
+  })
+
+  test('gives finite numbers or a named refusal at every corner of its ranges', () => {
+    for (const corner of corners(definition)) {
+      const { now, problems, refusal } = evaluate(definition, corner, { bikes })
+      if (now === null) {
+        expect(refusal ?? Object.values(problems).join(), JSON.stringify(corner)).toMatch(/\w{3,}/)
+        continue
+      }
+      for (const [name, value] of Object.entries(now.output)) {
+        for (const number of numbersIn(value)) expect(Number.isFinite(number), `${name} at ${JSON.stringify(corner)}`).toBe(true)
+      }
+      for (const remark of now.remarks) expect(remark.text, JSON.stringify(corner)).not.toMatch(/NaN|undefined|Infinity|null/)
+    }
+  })
+
+  test('says what it assumes, what it leaves out, and answers its hand-worked cases', () => {
+    expect(definition.assumes.length).toBeGreaterThan(0)
+    expect(definition.leavesOut.length).toBeGreaterThan(0)
+    for (const text of [definition.answers, ...definition.assumes, ...definition.leavesOut]) expect(text).toMatch(sentence)
+    expect(definition.checks.length).toBeGreaterThanOrEqual(2)
+    for (const check of definition.checks) {
+      const { now, problems, refusal } = evaluate(definition, check.given, { bikes })
+      expect(now, `${check.title}: ${Object.values(problems).join()} ${refusal ?? ''}`).not.toBeNull()
+      for (const [name, { value, tolerance }] of Object.entries(check.expect)) {
+        const output = definition.outputs[name]!
+        if ('kind' in output) throw new Error(`${check.title}: ${name} is not a number`)
+        const got = numbersIn(now!.output[name]!).at(-1)!
+        const factor = toSI(1, output.unit) - toSI(0, output.unit)
+        expect(Math.abs(got - (output.difference ? value * factor : toSI(value, output.unit))) / factor, `${check.title}: ${name} is ${got}`).toBeLessThanOrEqual(tolerance)
+      }
+    }
+  })
+})
