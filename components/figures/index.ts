@@ -14,6 +14,7 @@ export interface FigureProps<D> {
 /** The figure of each calculator. Each is a chunk of its own. */
 const figures: Record<string, () => Promise<{ default: unknown }>> = {
   'fork-stack': () => import('./ForkStack.tsx'),
+  'oil-height': () => import('./OilHeight.tsx'),
 }
 
 /** Loads a calculator's figure; null when it has none. */

@@ -4,6 +4,7 @@ import type { Definition } from './define.ts'
 const loaders = {
   sag: () => import('./sag.ts'),
   'fork-stack': () => import('./fork-stack.ts'),
+  'oil-height': () => import('./oil-height.ts'),
 } satisfies Record<string, () => Promise<{ default: unknown }>>
 
 export type CalculatorId = keyof typeof loaders

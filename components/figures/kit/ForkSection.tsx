@@ -162,8 +162,8 @@ export default function ForkSection({ leg, state, x, top, scale, across, cut }: 
       <Tubes {...parts} />
       <Damper {...parts} />
       <Stack {...parts} />
-      <Cap {...parts} />
-      <line class="centre" x1={x} x2={x} y1={round(frame.y(-0.04))} y2={round(frame.y(end) + 8)} />
+      {!leg.open && <Cap {...parts} />}
+      <line class="centre" x1={x} x2={x} y1={round(frame.y(leg.open ? -0.012 : -0.04))} y2={round(frame.y(end) + 8)} />
       {end < foot && <Break frame={frame} depth={end} width={wide} />}
     </g>
   )

@@ -24,6 +24,8 @@ export interface ForkLeg {
   upsideDown?: boolean
   /** a damper rod stands on the bottom and carries the spring; a cartridge hangs its own rod from the cap; 'none' in a leg without a damper */
   damper?: 'rod' | 'cartridge' | 'none'
+  /** the cap is off */
+  open?: boolean
 }
 
 /** A piece of the stack between two depths [m]. */
