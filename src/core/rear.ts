@@ -64,24 +64,27 @@ function refuseFalling(curve: RearCurve): void {
     if (deflection > preload) joints.push(travelAtStroke(ratio, deflection - preload))
   }
   const ends = joints.filter((x) => x >= 0 && x <= limit.travel).sort((a, b) => a - b)
+  // A fall that only rounding makes, in figures meant to be level, is no fall.
+  const rounding = 1e-9 * Math.abs(rearCurveForce(curve, limit.travel))
   for (let i = 0; i + 1 < ends.length; i++) {
-    const middle = (ends[i]! + ends[i + 1]!) / 2
-    for (const x of [ends[i]!, ends[i + 1]!]) {
-      const slope = slopeFrom(curve, middle, x)
-      if (slope.total < -1e-9 * slope.scale) throw new DomainError('motionRatio', x, 'must not make the wheel force fall with travel')
+    const [low, high] = [ends[i]!, ends[i + 1]!]
+    const middle = (low + high) / 2
+    for (const x of [low, high]) {
+      if (slopeFrom(curve, middle, x) * (high - low) < -rounding) {
+        throw new DomainError('motionRatio', x, 'must not make the wheel force fall with travel')
+      }
     }
   }
 }
 
 // The slope at x as the piece that holds `inside` has it: at a joint the two sides differ.
-function slopeFrom(curve: RearCurve, inside: number, x: number): { total: number; scale: number } {
+function slopeFrom(curve: RearCurve, inside: number, x: number): number {
   const { ratio, spring, preload, gasForce, shocks, topOut } = curve
   const piece = ratioPiece(ratio, inside)
   const m = ratio.ratios[piece]! + ratio.slopes[piece]! * (x - ratio.travels[piece]!)
-  const stiffening = shocks * curveRate(spring, preload + strokeAt(ratio, inside)) * m * m
-  const turning = shocks * (curveForce(spring, preload + strokeAt(ratio, x)) + gasForce) * ratio.slopes[piece]!
-  const pulling = inside < topOut.length ? topOut.rate : 0
-  return { total: stiffening + turning + pulling, scale: stiffening + Math.abs(turning) + pulling }
+  const stiffening = curveRate(spring, preload + strokeAt(ratio, inside)) * m * m
+  const turning = (curveForce(spring, preload + strokeAt(ratio, x)) + gasForce) * ratio.slopes[piece]!
+  return shocks * (stiffening + turning) + (inside < topOut.length ? topOut.rate : 0)
 }
 
 /** Wheel force [N] of a rear curve at a travel [m] within its limit. */
@@ -92,7 +95,7 @@ export function rearCurveForce(curve: RearCurve, x: number): number {
 
 /** Wheel rate [N/m] of a rear curve to the right of a travel [m] within its limit. */
 export function rearCurveRate(curve: RearCurve, x: number): number {
-  return slopeFrom(curve, x, x).total
+  return slopeFrom(curve, x, x)
 }
 
 function reached(rear: Rear, x: number): RearCurve {

@@ -1,0 +1,5 @@
+/** The part of jstat that the tests compare with; the package carries no types. */
+declare module 'jstat' {
+  const jstat: { studentt: { inv: (probability: number, degreesOfFreedom: number) => number } }
+  export default jstat
+}
