@@ -1,4 +1,4 @@
-import { DomainError, positive, record } from './domain.ts'
+import { DomainError, finite, positive, record } from './domain.ts'
 import { bracketedRoot } from './root.ts'
 import { AT_100, INDEX_0, INDEX_100 } from './viscosityIndexTable.ts'
 
@@ -45,9 +45,10 @@ export function viscosityIndex(oil: { at40: number; at100: number }): number {
  */
 export function viscosityFromIndex(oil: { at40: number; index: number }): number {
   const at40 = positive('at40', record('oil', oil).at40)
+  const index = finite('index', oil.index)
   const low = 2e-6
   const high = at40 * (1 - 1e-9)
-  const off = (at100: number): number => viscosityIndex({ at40, at100 }) - oil.index
+  const off = (at100: number): number => viscosityIndex({ at40, at100 }) - index
   if (!(high > low) || off(low) > 0 || off(high) < 0) {
     throw new DomainError('index', oil.index, 'must belong to an oil of at least 2 mm²/s at 100 °C')
   }

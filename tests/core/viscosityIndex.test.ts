@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { viscosityIndex } from '../../src/core/viscosityIndex.ts'
+import { viscosityFromIndex, viscosityIndex } from '../../src/core/viscosityIndex.ts'
 import { AT_100, INDEX_0, INDEX_100 } from '../../src/core/viscosityIndexTable.ts'
 import { expectRefusal, expectWithin } from './tolerance.ts'
 
@@ -47,6 +47,25 @@ describe('viscosityIndex', () => {
     expectRefusal(() => index(0, 5), 'at40')
     expectRefusal(() => index(NaN, 5), 'at40')
     expectRefusal(() => viscosityIndex({ at40: 32, at100: NaN }), 'at100')
+  })
+})
+
+describe('viscosityFromIndex', () => {
+  test('viscosityFromIndex turns viscosityIndex round', () => {
+    fc.assert(
+      fc.property(some(2.1, 60), some(2, 15), (at100, times) => {
+        const at40 = at100 * times * 1e-6
+        const found = viscosityFromIndex({ at40, index: index(at100 * times, at100) })
+        expectWithin(found, at100 * 1e-6, at100 * 1e-15) // viscosities are taken to twelve digits
+      }),
+    )
+  })
+
+  test('viscosityFromIndex refuses an index that no such oil has, and what is no number', () => {
+    expectRefusal(() => viscosityFromIndex({ at40: 32e-6, index: 5000 }), 'index')
+    expectRefusal(() => viscosityFromIndex({ at40: 32e-6, index: -5000 }), 'index')
+    expectRefusal(() => viscosityFromIndex({ at40: 32e-6, index: NaN }), 'index')
+    expectRefusal(() => viscosityFromIndex({ at40: 0, index: 100 }), 'at40')
   })
 })
 
