@@ -18,26 +18,40 @@ export interface Fragment {
 export interface Found {
   query: Query
   ranked: readonly Ranked[]
+  /** the text of something that was found */
+  load: (id: string) => Promise<Fragment | undefined>
 }
 
-/** Alternatives asked of the index for each concept: the words themselves and the site's own; titles are matched on all. */
+type Loaders = Map<string, () => Promise<Fragment>>
+
+/** Alternatives asked of the index for each concept: the words themselves and the first others; titles are matched on all. */
 const ASKED = 3
 
-async function textScores(index: TextIndex, { alternatives }: Concept): Promise<Map<string, number>> {
+async function ask(words: string | null, index: TextIndex, loaders: Loaders): Promise<{ id: string; score: number }[]> {
+  const { results } = await index.search(words)
+  for (const { id, data } of results) loaders.set(id, data)
+  return results
+}
+
+async function textScores({ alternatives }: Concept, index: TextIndex, loaders: Loaders): Promise<Map<string, number>> {
   const best = new Map<string, number>()
-  await Promise.all(
-    alternatives.slice(0, ASKED).map(async ({ words, nearness }) => {
-      const { results } = await index.search(words.join(' '))
-      const most = Math.max(...results.map(({ score }) => score))
-      for (const { id, score } of results) best.set(id, Math.max(best.get(id) ?? 0, (nearness * score) / most))
-    }),
-  )
+  for (const { words, nearness } of alternatives.slice(0, ASKED)) {
+    const results = await ask(words.join(' '), index, loaders)
+    const most = Math.max(...results.map(({ score }) => score))
+    for (const { id, score } of results) best.set(id, Math.max(best.get(id) ?? 0, (nearness * score) / most))
+  }
   return best
 }
 
 /** Searches for a text as a reader types it: one search of the index for each way of saying each word, and their results merged. */
 export async function find(text: string, index: TextIndex, lexicon: Lexicon, kinds: ReadonlySet<Kind> = new Set()): Promise<Found> {
   const query = readQuery(text, lexicon)
-  const inText = await Promise.all(query.concepts.map((concept) => textScores(index, concept)))
-  return { query, ranked: rank(query, inText, lexicon, kinds) }
+  const loaders: Loaders = new Map()
+  const inText = await Promise.all(query.concepts.map((concept) => textScores(concept, index, loaders)))
+  const load = async (id: string): Promise<Fragment | undefined> => {
+    // an entry known by a name that its text lacks is in none of the searches, but in the search for everything
+    if (!loaders.has(id)) await ask(null, index, loaders)
+    return loaders.get(id)?.()
+  }
+  return { query, ranked: rank(query, inText, lexicon, kinds), load }
 }

@@ -1,0 +1,95 @@
+import type { Fragment } from './find.ts'
+import { agree } from './match.ts'
+import type { Query } from './query.ts'
+import { stem } from './stem.ts'
+import { wordsOf } from './words.ts'
+
+/** A stretch of text; `found` where it is a word that was searched for. */
+export interface Piece {
+  text: string
+  found: boolean
+}
+
+export interface Passage {
+  pieces: readonly Piece[]
+  /** share of the query's concepts that the passage names, from 0 to 1 */
+  share: number
+}
+
+export interface Section extends Passage {
+  /** id of the heading */
+  id: string
+  heading: string
+}
+
+const LENGTH = 28
+/** A passage begins at its sentence if that began no earlier than this many words before the first word found. */
+const LEAD_IN = 8
+const MOST_SECTIONS = 3
+
+/** For each word of the text, the concepts that it names. */
+function conceptsAt(words: readonly string[], { concepts }: Query): number[][] {
+  const known = new Map<string, number[]>()
+  return words.map((word) => {
+    const seen = known.get(word)
+    if (seen) return seen
+    const roots = [...wordsOf(word), ...wordsOf(word.replace(/[-/]/g, ' '))].map(stem)
+    const named = concepts.flatMap(({ alternatives }, index) => (alternatives.some((each) => each.roots.some((root) => roots.some((other) => agree(root, other) > 0))) ? [index] : []))
+    known.set(word, named)
+    return named
+  })
+}
+
+const endsSentence = (word: string): boolean => /[.?:]$/.test(word)
+
+function beginning(words: readonly string[], from: number, first: number): number {
+  for (let at = first; at >= Math.max(from, first - LEAD_IN); at--) if (at === from || endsSentence(words[at - 1] ?? '')) return at
+  return Math.max(from, first - 3)
+}
+
+function pieces(words: readonly string[], found: readonly boolean[]): Piece[] {
+  const out: Piece[] = []
+  for (const [index, word] of words.entries()) {
+    const last = out.at(-1)
+    if (last && last.found === found[index]) last.text += ` ${word}`
+    else out.push({ text: (index > 0 ? ' ' : '') + word, found: found[index] === true })
+  }
+  return out
+}
+
+/** The stretch between two places that names most of the query. */
+function best(words: readonly string[], named: readonly number[][], from: number, to: number, { concepts }: Query): Passage {
+  const weight = concepts.reduce((sum, concept) => sum + concept.weight, 0) || 1
+  let first = from
+  let most = 0
+  for (let at = from; at < to; at++) {
+    if (named[at]?.length === 0) continue
+    const here = new Set(named.slice(at, Math.min(to, at + LENGTH - LEAD_IN)).flat())
+    const sum = [...here].reduce((total, index) => total + (concepts[index]?.weight ?? 0), 0)
+    if (sum > most) [most, first] = [sum, at]
+  }
+  const begin = beginning(words, from, first)
+  const end = Math.min(to, begin + LENGTH)
+  const shown = words.slice(begin, end)
+  const found = shown.map((_, index) => (named[begin + index] ?? []).some((index) => (concepts[index]?.weight ?? 0) === 1))
+  const text = pieces(shown, found)
+  if (end < to) text.push({ text: ' …', found: false })
+  return { pieces: text, share: most / weight }
+}
+
+/** The best passage of a page, and of its sections under headings with an id those that answer best. */
+export function passages({ content, anchors }: Fragment, title: string, query: Query): { passage: Passage; sections: Section[] } {
+  const words = content.split(/\s+/)
+  const named = conceptsAt(words, query)
+  const headings = anchors.filter(({ element, text }) => /^h[2-4]$/.test(element) && text)
+  const afterTitle = wordsOf(content).join(' ').startsWith(wordsOf(title).join(' ')) ? title.split(/\s+/).length : 0
+  const sections = headings.map(({ id, text = '', location }, index): Section & { inHeading: number } => {
+    const after = location + text.trim().split(/\s+/).length
+    const to = headings[index + 1]?.location ?? words.length
+    const inHeading = new Set(named.slice(location, after).flat()).size
+    return { id, heading: text.trim(), inHeading, ...best(words, named, after, Math.max(after, to), query) }
+  })
+  const passage = best(words, named, Math.min(afterTitle, words.length - 1), words.length, query)
+  const good = sections.filter(({ share, inHeading }) => share > 0 && (inHeading > 0 || share >= 0.99 * passage.share)).sort((a, b) => b.share + b.inHeading - a.share - a.inHeading)
+  return { passage, sections: good.slice(0, MOST_SECTIONS).map(({ inHeading: _, ...section }) => section) }
+}

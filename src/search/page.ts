@@ -1,0 +1,121 @@
+import type { Found } from './find.ts'
+import { readKinds } from './kinds.ts'
+import { base, loadSearch, searchSite } from './load.ts'
+import { resultItem } from './result.ts'
+import { sayCorrections, sayCount } from './say.ts'
+
+/* The search page: the words and the kinds stand in the address, the results in the list, their number in the status line. */
+
+const PAUSE_MS = 200
+const AT_ONCE = 10
+/** Results weaker than this share of the best say little about what was asked. */
+const WORTH_SHOWING = 0.3
+
+const form = document.querySelector<HTMLFormElement>('[data-search-page]')
+const input = form?.querySelector<HTMLInputElement>('[name=q]')
+const status = document.querySelector<HTMLElement>('[data-search-status]')
+const corrected = document.querySelector<HTMLElement>('[data-search-corrected]')
+const list = document.querySelector<HTMLOListElement>('[data-search-results]')
+const more = document.querySelector<HTMLButtonElement>('[data-search-more]')
+const empty = document.querySelector<HTMLElement>('[data-search-empty]')
+
+let run = 0
+let shown: Found | undefined
+let showing = AT_ONCE
+
+const chosenKinds = (): string[] => [...(form?.querySelectorAll<HTMLInputElement>('[name=kind]:checked') ?? [])].map(({ value }) => value)
+
+function keepInAddress(text: string, kinds: readonly string[]): void {
+  const words = new URLSearchParams([...(text ? [['q', text]] : []), ...kinds.map((kind) => ['kind', kind])])
+  history.replaceState(null, '', `${location.pathname}${words.size > 0 ? `?${words}` : ''}`)
+}
+
+const worthShowing = ({ ranked }: Found): Found['ranked'] => ranked.filter(({ score }) => score >= WORTH_SHOWING * (ranked[0]?.score ?? 0))
+
+async function items({ query, ranked, load }: Found): Promise<HTMLLIElement[]> {
+  return Promise.all(ranked.map(async ({ entry }) => resultItem(entry, await load(entry.id), query, base)))
+}
+
+function say(text: string, correction = ''): void {
+  if (status) status.textContent = text
+  if (corrected) {
+    corrected.textContent = correction
+    corrected.hidden = correction === ''
+  }
+}
+
+function clear(): void {
+  shown = undefined
+  list?.replaceChildren()
+  if (more) more.hidden = true
+}
+
+async function show(found: Found, text: string, current: number): Promise<void> {
+  const ranked = worthShowing(found)
+  const made = await items({ ...found, ranked: ranked.slice(0, AT_ONCE) })
+  if (current !== run) return
+  shown = { ...found, ranked }
+  showing = made.length
+  list?.replaceChildren(...made)
+  if (more) more.hidden = ranked.length <= showing
+  if (empty) empty.hidden = ranked.length > 0
+  say(sayCount(ranked.length, text), sayCorrections(found.query.corrections))
+}
+
+async function search(): Promise<void> {
+  const current = ++run
+  const text = input?.value.trim() ?? ''
+  const kinds = chosenKinds()
+  keepInAddress(text, kinds)
+  if (text === '') {
+    clear()
+    if (empty) empty.hidden = false
+    say('')
+    return
+  }
+  try {
+    const found = await searchSite(text, readKinds(kinds))
+    if (current === run) await show(found, text, current)
+  } catch {
+    if (current !== run) return
+    clear()
+    say('The search did not load. Check the connection, then press Search again.')
+  }
+}
+
+async function showMore(): Promise<void> {
+  if (!shown) return
+  const found = shown
+  const made = await items({ ...found, ranked: found.ranked.slice(showing, showing + AT_ONCE) })
+  if (found !== shown) return
+  showing += made.length
+  list?.append(...made)
+  if (more) more.hidden = found.ranked.length <= showing
+  // the button may be gone, and whoever pressed it goes on with the first new result
+  made[0]?.querySelector('a')?.focus()
+}
+
+function start(): void {
+  const words = new URLSearchParams(location.search)
+  if (input) input.value = words.get('q') ?? ''
+  const kinds = new Set<string>(readKinds(words.getAll('kind')))
+  for (const box of form?.querySelectorAll<HTMLInputElement>('[name=kind]') ?? []) box.checked = kinds.has(box.value)
+  if (input?.value) void search()
+  let pause: ReturnType<typeof setTimeout> | undefined
+  input?.addEventListener('focus', () => void loadSearch().catch(() => undefined), { once: true })
+  input?.addEventListener('input', () => {
+    clearTimeout(pause)
+    pause = setTimeout(() => void search(), PAUSE_MS)
+  })
+  form?.addEventListener('submit', (event) => {
+    event.preventDefault()
+    clearTimeout(pause)
+    void search()
+  })
+  form?.addEventListener('change', (event) => {
+    if (event.target !== input) void search()
+  })
+  more?.addEventListener('click', () => void showMore())
+}
+
+start()
