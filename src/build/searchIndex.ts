@@ -51,7 +51,13 @@ function lexiconFile(source: LexiconSource, fragments: readonly (readonly [strin
     return { id, ...(known.get(url) ?? unlisted) }
   })
   const texts = [...fragments.map(([, { content }]) => content), ...source.entries.flatMap(({ title, names }) => [title, ...names])]
-  return { stop: source.stop, light: source.light, synonyms: source.synonyms, words: wordsByUse(texts).join(' '), entries: entries.sort((a, b) => (a.url < b.url ? -1 : 1)) }
+  return {
+    stop: source.stop,
+    light: source.light,
+    synonyms: source.synonyms,
+    words: wordsByUse(texts).join(' '),
+    entries: entries.sort((a, b) => (a.url < b.url ? -1 : 1)),
+  }
 }
 
 /**

@@ -32,19 +32,42 @@ export interface Searched {
 const sentences = (texts: readonly (string | undefined)[]): string => texts.map((text) => text?.replace(/[.?]?$/, '.')).join(' ')
 
 const overviews: readonly SourceEntry[] = [
-  { url: 'glossary/', kind: 'glossary', title: 'Glossary', names: ['dictionary', 'definitions', 'terms'], text: 'Every term of this site, with the other words that riders use.' },
-  { url: 'symptoms/', kind: 'symptom', title: 'Something feels wrong', names: ['symptoms', 'fault finding', 'troubleshooting', 'problems'], text: 'From what you feel to a measurement that tells the causes apart.' },
+  {
+    url: 'glossary/',
+    kind: 'glossary',
+    title: 'Glossary',
+    names: ['dictionary', 'definitions', 'terms'],
+    text: 'Every term of this site, with the other words that riders use.',
+  },
+  {
+    url: 'symptoms/',
+    kind: 'symptom',
+    title: 'Something feels wrong',
+    names: ['symptoms', 'fault finding', 'troubleshooting', 'problems'],
+    text: 'From what you feel to a measurement that tells the causes apart.',
+  },
 ]
 
 /** All entries, in the order of their kinds. */
 export function entriesOf({ chapters, cautions, procedures, calculators, lessons, glossary, symptoms }: Searched): SourceEntry[] {
   return [
-    ...chapters.map(({ id, data }) => ({ url: `chapters/${id}/`, kind: 'chapter' as const, title: data.title, names: [data.name, ...data.words, ...data.wrong] })),
+    ...chapters.map(({ id, data }) => ({
+      url: `chapters/${id}/`,
+      kind: 'chapter' as const,
+      title: data.title,
+      names: [data.name, ...data.words, ...data.wrong],
+    })),
     ...procedures.map(({ id, data }) => ({ url: `procedures/${id}/`, kind: 'procedure' as const, title: data.title, names: data.words })),
     ...cautions.map(({ id, data }) => ({ url: `cautions/${id}/`, kind: 'caution' as const, title: data.title, names: data.words, signal: data.signal })),
     ...calculators.map(({ id, data }) => ({ url: `calculators/${id}/`, kind: 'calculator' as const, title: data.title, names: data.words })),
     ...lessons.map(({ id, data }) => ({ url: `lessons/${id}/`, kind: 'lesson' as const, title: data.title, names: data.words })),
-    ...glossary.map(({ id, data }) => ({ url: `glossary/#${id}`, kind: 'glossary' as const, title: data.term, names: data.also, text: sentences([data.term, data.short, ...data.also]) })),
+    ...glossary.map(({ id, data }) => ({
+      url: `glossary/#${id}`,
+      kind: 'glossary' as const,
+      title: data.term,
+      names: data.also,
+      text: sentences([data.term, data.short, ...data.also]),
+    })),
     ...symptoms.map(({ id, data }) => ({
       url: `symptoms/#${id}`,
       kind: 'symptom' as const,

@@ -34,7 +34,9 @@ function conceptsAt(words: readonly string[], { concepts }: Query): number[][] {
     const seen = known.get(word)
     if (seen) return seen
     const roots = [...wordsOf(word), ...wordsOf(word.replace(/[-/]/g, ' '))].map(stem)
-    const named = concepts.flatMap(({ alternatives }, index) => (alternatives.some((each) => each.roots.some((root) => roots.some((other) => agree(root, other) > 0))) ? [index] : []))
+    const named = concepts.flatMap(({ alternatives }, index) =>
+      alternatives.some((each) => each.roots.some((root) => roots.some((other) => agree(root, other) > 0))) ? [index] : [],
+    )
     known.set(word, named)
     return named
   })
@@ -90,6 +92,8 @@ export function passages({ content, anchors }: Fragment, title: string, query: Q
     return { id, heading: text.trim(), inHeading, ...best(words, named, after, Math.max(after, to), query) }
   })
   const passage = best(words, named, Math.min(afterTitle, words.length - 1), words.length, query)
-  const good = sections.filter(({ share, inHeading }) => share > 0 && (inHeading > 0 || share >= 0.99 * passage.share)).sort((a, b) => b.share + b.inHeading - a.share - a.inHeading)
+  const good = sections
+    .filter(({ share, inHeading }) => share > 0 && (inHeading > 0 || share >= 0.99 * passage.share))
+    .sort((a, b) => b.share + b.inHeading - a.share - a.inHeading)
   return { passage, sections: good.slice(0, MOST_SECTIONS).map(({ inHeading: _, ...section }) => section) }
 }

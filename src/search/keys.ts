@@ -1,5 +1,6 @@
 const isField = (target: EventTarget | null): boolean =>
-  target instanceof HTMLElement && (target.isContentEditable || target.matches('input:not([type=checkbox], [type=radio], [type=range], [type=button]), textarea, select'))
+  target instanceof HTMLElement &&
+  (target.isContentEditable || target.matches('input:not([type=checkbox], [type=radio], [type=range], [type=button]), textarea, select'))
 
 /** `/` goes to the search field unless the reader is typing in another, Escape leaves it. */
 export function searchKeys(field: HTMLInputElement): void {

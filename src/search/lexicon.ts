@@ -54,7 +54,10 @@ function phrasesByFirstRoot(groups: readonly (readonly string[])[]): Map<string,
       const roots = wordsOf(said).map(stem)
       const first = roots[0]
       if (first === undefined) continue
-      byRoot.set(first, [...(byRoot.get(first) ?? []), { roots, said, group }].sort((a, b) => b.roots.length - a.roots.length))
+      byRoot.set(
+        first,
+        [...(byRoot.get(first) ?? []), { roots, said, group }].sort((a, b) => b.roots.length - a.roots.length),
+      )
     }
   }
   return byRoot

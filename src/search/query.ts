@@ -39,9 +39,18 @@ const LIGHT_WEIGHT = 0.25
 const alternative = (words: readonly string[], nearness: number): Alternative => ({ words, roots: words.map(stem), nearness })
 
 function synonymsOf(roots: readonly string[], nearness: number, lexicon: Lexicon): Alternative[] {
-  const found = (lexicon.phrases.get(roots[0] ?? '') ?? []).filter((phrase) => phrase.roots.length === roots.length && phrase.roots.every((root, index) => root === roots[index]))
+  const found = (lexicon.phrases.get(roots[0] ?? '') ?? []).filter(
+    (phrase) => phrase.roots.length === roots.length && phrase.roots.every((root, index) => root === roots[index]),
+  )
   const others = new Set(found.flatMap(({ group }) => lexicon.groups[group] ?? []))
-  return [...others].map((said) => alternative(typedWords(said).map(({ word }) => word), nearness * SYNONYM)).filter((other) => other.roots.join(' ') !== roots.join(' '))
+  return [...others]
+    .map((said) =>
+      alternative(
+        typedWords(said).map(({ word }) => word),
+        nearness * SYNONYM,
+      ),
+    )
+    .filter((other) => other.roots.join(' ') !== roots.join(' '))
 }
 
 function concept(ways: readonly Alternative[], lexicon: Lexicon): Concept {
@@ -53,7 +62,9 @@ function concept(ways: readonly Alternative[], lexicon: Lexicon): Concept {
 
 /** The longest phrase of the synonyms that begins here. */
 function phraseAt(roots: readonly string[], at: number, lexicon: Lexicon): Phrase | undefined {
-  return (lexicon.phrases.get(roots[at] ?? '') ?? []).find((phrase) => phrase.roots.length > 1 && phrase.roots.every((root, index) => root === roots[at + index]))
+  return (lexicon.phrases.get(roots[at] ?? '') ?? []).find(
+    (phrase) => phrase.roots.length > 1 && phrase.roots.every((root, index) => root === roots[at + index]),
+  )
 }
 
 /** Two known words that were written as one. */
@@ -84,7 +95,8 @@ function unknown({ word, parts }: Typed, lexicon: Lexicon, corrections: Correcti
 function waysToRead(typed: Typed, next: Typed | undefined, lexicon: Lexicon, corrections: Correction[]): { ways: Alternative[]; used: number } {
   const known = lexicon.roots.has(stem(typed.word)) || /^\d+$/.test(typed.word)
   const joined = next ? typed.word + next.word : ''
-  if (next && joined.length > 5 && lexicon.words.includes(joined)) return { ways: [alternative([joined], 1), alternative([typed.word, next.word], JOINED)], used: 2 }
+  if (next && joined.length > 5 && lexicon.words.includes(joined))
+    return { ways: [alternative([joined], 1), alternative([typed.word, next.word], JOINED)], used: 2 }
   if (!known) return { ways: unknown(typed, lexicon, corrections), used: 1 }
   return { ways: [alternative([typed.word], 1), ...(typed.parts.length > 1 ? [alternative(typed.parts, JOINED)] : [])], used: 1 }
 }
@@ -96,7 +108,7 @@ export function readQuery(text: string, lexicon: Lexicon): Query {
   const roots = all.map(({ word }) => stem(word))
   const concepts: Concept[] = []
   const corrections: Correction[] = []
-  for (let at = 0; at < all.length; ) {
+  for (let at = 0; at < all.length;) {
     const typed = all[at]
     if (!typed) break
     const phrase = phraseAt(roots, at, lexicon)

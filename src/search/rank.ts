@@ -68,7 +68,9 @@ const conceptScore = (title: number, text: number, kind: Kind): number => Math.m
 export function rank(query: Query, inText: InText, lexicon: Lexicon, kinds: ReadonlySet<Kind>): Ranked[] {
   const entries = [...lexicon.entries.values()]
   const titles = entries.map((entry) => inTitles(entry, query, lexicon))
-  const scores = entries.map((entry, at) => query.concepts.map((_, index) => conceptScore(titles[at]?.concepts[index] ?? 0, inText[index]?.get(entry.id) ?? 0, entry.kind)))
+  const scores = entries.map((entry, at) =>
+    query.concepts.map((_, index) => conceptScore(titles[at]?.concepts[index] ?? 0, inText[index]?.get(entry.id) ?? 0, entry.kind)),
+  )
   const rarity = query.concepts.map(({ weight }, index) => {
     const having = scores.reduce((sum, each) => sum + Math.min(1, each[index] ?? 0), 0)
     return weight * Math.log(1 + entries.length / (1 + having))

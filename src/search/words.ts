@@ -31,9 +31,7 @@ export interface Typed {
 
 /** The words of a query as typed. A number is taken from its unit, and a tyre's size marking adds the words “tyre size”. */
 export function typedWords(query: string): Typed[] {
-  const text = plain(query)
-    .replace(TYRE_SIZE, ' tyre size ')
-    .replace(NUMBER_AND_UNIT, '$1 $2')
+  const text = plain(query).replace(TYRE_SIZE, ' tyre size ').replace(NUMBER_AND_UNIT, '$1 $2')
   return text
     .split(/[^\p{L}\p{N}\-‐‑–/.,]+/u)
     .map((typed) => ({ word: wordsOf(typed).join(''), parts: typed.split(/[^\p{L}\p{N}]+/u).filter((part) => part !== '') }))
