@@ -2,6 +2,7 @@ import type { Bike, LoadCase } from './bike.ts'
 import { brakingOvershoot } from './brakingOvershoot.ts'
 import { between, DomainError, list, nonNegative, positive, record } from './domain.ts'
 import { forkForce, forkLimit, type Fork } from './fork.ts'
+import { forceNeeded } from './forceNeeded.ts'
 import { springLimit } from './spring.ts'
 import { solveStance, type Stance } from './stance.ts'
 
@@ -99,30 +100,6 @@ function withoutSprings(fork: Fork): Fork {
 /** What gas and top-out spring give at a travel [N]; past a hydraulic lock no spring is needed, so as much as it takes. */
 function forceOf(fork: Fork, x: number, { gasState }: LoadCase): number {
   return x < forkLimit(fork, gasState).travel ? forkForce(fork, x, gasState) : Number.MAX_VALUE
-}
-
-/**
- * The force along the steering axis [N] that the fork must give to stand at a travel [m] in a case. It depends on the bike's pose alone, not on what
- * gives it: so one stand-in spring, wound until it stands there, serves all rates.
- */
-function forceNeeded(bike: Bike, loadCase: LoadCase, travel: number): number {
-  const first = solveStance(bike, loadCase)
-  let force = first.forkForce + first.frontStopForce
-  if (force <= 0) return force
-  const rate = force / (2 * travel)
-  let before: Stance | null = null
-  for (let i = 0; i < 12; i++) {
-    const leg = { spring: [{ rate }], preload: force / rate - travel }
-    const stance = solveStance({ ...bike, fork: { travel: bike.fork.travel, legs: [leg] } }, loadCase)
-    const off = travel - stance.frontTravel
-    const needed = stance.forkForce + stance.frontStopForce
-    const moved = before ? stance.frontTravel - before.frontTravel : 0
-    const slope = before && moved !== 0 ? (needed - before.forkForce - before.frontStopForce) / moved : 0
-    force = needed + off * slope
-    if (Math.abs(off) < 1e-13) break
-    before = stance
-  }
-  return force
 }
 
 /** The preload that is set: the one found, or the nearest that can be. */

@@ -13,35 +13,42 @@ const [D5, D6, D7] = [701980252875 / 199316789632, -1453857185 / 822651844, 6999
 /** Writes the derivatives of the state y at time t into `slope`. */
 export type Derivatives = (t: number, y: Float64Array, slope: Float64Array) => void
 
-/** A stepper: try a step, look inside it, then accept it (or try another). */
-export interface Stepper {
+/** Steps through y' = f(t, y): try a step, look inside it, then accept it or try another. */
+class Stepper {
   /** the state at the start of the step */
   readonly y: Float64Array
-  /** tries a step from t over h and returns its estimated error in units of what is allowed: above 1 it is too long */
-  attempt(t: number, h: number): number
   /** the state at the end of the step just tried */
   readonly end: Float64Array
-  /** writes the state at the share theta (0…1) of the step just tried into `target` */
-  inside(theta: number, target: Float64Array): void
-  /** takes the end of the step just tried as the new start */
-  accept(): void
-}
+  private readonly f: Derivatives
+  private readonly floor: Float64Array
+  private readonly tolerance: number
+  private readonly stage: Float64Array
+  // the seven slopes of a step, and the three rows that its interpolant adds to its ends
+  private readonly slopes: Float64Array[]
+  private readonly bends: Float64Array[]
+  private step = 0
+  private prepared = false
 
-/** A stepper for y' = f(t, y) from y at t0. An entry may err in a step by `tolerance` times the larger of its size and its entry in `floor`. */
-export function stepper(f: Derivatives, t0: number, start: readonly number[], floor: readonly number[], tolerance: number): Stepper {
-  const n = start.length
-  const create = (): Float64Array => new Float64Array(n)
-  const [y, end, stage, error] = [Float64Array.from(start), create(), create(), create()]
-  const [k1, k2, k3, k4, k5, k6, k7] = [create(), create(), create(), create(), create(), create(), create()]
-  const least = Float64Array.from(floor)
-  const dense = [create(), create(), create()] as const
-  let step = 0
-  let prepared = false
-  f(t0, y, k1)
+  constructor(f: Derivatives, t0: number, start: readonly number[], floor: readonly number[], tolerance: number) {
+    const rows = (count: number): Float64Array[] => Array.from({ length: count }, () => new Float64Array(start.length))
+    this.f = f
+    this.y = Float64Array.from(start)
+    this.floor = Float64Array.from(floor)
+    this.tolerance = tolerance
+    this.end = new Float64Array(start.length)
+    this.stage = new Float64Array(start.length)
+    this.slopes = rows(7)
+    this.bends = rows(3)
+    f(t0, this.y, this.slopes[0]!)
+  }
 
-  function attempt(t: number, h: number): number {
-    step = h
-    prepared = false
+  /** Tries a step from t over h; its estimated error in units of what is allowed, so that above 1 it is too long. */
+  attempt(t: number, h: number): number {
+    const { f, y, end, stage } = this
+    const n = y.length
+    const [k1, k2, k3, k4, k5, k6, k7] = this.slopes as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array]
+    this.step = h
+    this.prepared = false
     for (let i = 0; i < n; i++) stage[i] = y[i]! + h * A21 * k1[i]!
     f(t + h / 5, stage, k2)
     for (let i = 0; i < n; i++) stage[i] = y[i]! + h * (A31 * k1[i]! + A32 * k2[i]!)
@@ -54,45 +61,52 @@ export function stepper(f: Derivatives, t0: number, start: readonly number[], fl
     f(t + h, stage, k6)
     for (let i = 0; i < n; i++) end[i] = y[i]! + h * (B1 * k1[i]! + B3 * k3[i]! + B4 * k4[i]! + B5 * k5[i]! + B6 * k6[i]!)
     f(t + h, end, k7)
-    for (let i = 0; i < n; i++) error[i] = h * (E1 * k1[i]! + E3 * k3[i]! + E4 * k4[i]! + E5 * k5[i]! + E6 * k6[i]! + E7 * k7[i]!)
-    return errorSize()
-  }
-
-  function errorSize(): number {
     let sum = 0
     for (let i = 0; i < n; i++) {
-      const share = error[i]! / Math.max(Math.abs(y[i]!), Math.abs(end[i]!), least[i]!)
-      sum += share * share
+      const error = h * (E1 * k1[i]! + E3 * k3[i]! + E4 * k4[i]! + E5 * k5[i]! + E6 * k6[i]! + E7 * k7[i]!)
+      sum += (error / Math.max(Math.abs(y[i]!), Math.abs(end[i]!), this.floor[i]!)) ** 2
     }
-    return Math.sqrt(sum / n) / tolerance
+    return Math.sqrt(sum / n) / this.tolerance
   }
 
-  function prepare(): void {
-    const [second, third, fourth] = dense
-    for (let i = 0; i < n; i++) {
+  /** Writes the state at the share theta (0…1) of the step just tried into `target`. */
+  inside(theta: number, target: Float64Array): void {
+    if (!this.prepared) this.prepare()
+    const { y, end } = this
+    const [second, third, fourth] = this.bends as [Float64Array, Float64Array, Float64Array]
+    const rest = 1 - theta
+    for (let i = 0; i < y.length; i++) {
+      const bend = second[i]! + theta * (third[i]! + rest * fourth[i]!)
+      target[i] = y[i]! + theta * (end[i]! - y[i]! + rest * bend)
+    }
+  }
+
+  private prepare(): void {
+    const { y, end, step } = this
+    const [k1, , k3, k4, k5, k6, k7] = this.slopes as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array]
+    const [second, third, fourth] = this.bends as [Float64Array, Float64Array, Float64Array]
+    for (let i = 0; i < y.length; i++) {
       const rise = end[i]! - y[i]!
       second[i] = step * k1[i]! - rise
       third[i] = rise - step * k7[i]! - second[i]!
       fourth[i] = step * (D1 * k1[i]! + D3 * k3[i]! + D4 * k4[i]! + D5 * k5[i]! + D6 * k6[i]! + D7 * k7[i]!)
     }
-    prepared = true
+    this.prepared = true
   }
 
-  function inside(theta: number, target: Float64Array): void {
-    if (!prepared) prepare()
-    const rest = 1 - theta
-    for (let i = 0; i < n; i++) {
-      const bend = dense[0][i]! + theta * (dense[1][i]! + rest * dense[2][i]!)
-      target[i] = y[i]! + theta * (end[i]! - y[i]! + rest * bend)
-    }
+  /** Takes the end of the step just tried as the new start. */
+  accept(): void {
+    this.y.set(this.end)
+    this.slopes[0]!.set(this.slopes[6]!)
+    this.prepared = false
   }
+}
 
-  function accept(): void {
-    y.set(end)
-    k1.set(k7)
-  }
+export type { Stepper }
 
-  return { y, end, attempt, inside, accept }
+/** A stepper for y' = f(t, y) from y at t0. An entry may err in a step by `tolerance` times the larger of its size and its entry in `floor`. */
+export function stepper(f: Derivatives, t0: number, start: readonly number[], floor: readonly number[], tolerance: number): Stepper {
+  return new Stepper(f, t0, start, floor, tolerance)
 }
 
 /** The factor by which the next step may be longer (or must be shorter) after a step with this error. */

@@ -205,6 +205,12 @@ describe('transmissibility', () => {
     expectWithin(0.002 * transmissibility({ frequencyRatio, dampingRatio: 0 }), 0.000632, 5e-7) // printed to three figures
   })
 
+  test('transmissibility gives 67.9 lb passed on of 50 lb at 30 rad/s, 100 lb on 200 lb/in with 85 lb s/ft (Meriam and Kraige, Sample Problem 8/6)', () => {
+    const system = { mass: (100 * POUND_FORCE) / (32.2 * FOOT), stiffness: (200 * POUND_FORCE) / INCH, damping: (85 * POUND_FORCE) / FOOT }
+    const share = transmissibility({ frequencyRatio: 30 / naturalFrequency(system), dampingRatio: dampingRatio(system) })
+    expectWithin(0.625 * 80 * share, 67.9, 0.05) // printed to one decimal
+  })
+
   test('transmissibility agrees with the plain formula on both sides of resonance', () => {
     fc.assert(
       fc.property(some(0, 50), some(0.001, 3), (frequencyRatio, zeta) => {

@@ -1,8 +1,11 @@
 import { EigenvalueDecomposition, Matrix } from 'ml-matrix'
 import fc from 'fast-check'
+import { all, type Complex, create } from 'mathjs'
 import { describe, expect, test } from 'vitest'
 import { capsizeSpeed, linearModes, weaveSpeed, whippleMatrices, whippleStateMatrix } from '../../src/core/steering.ts'
 import { expectRefusal, expectWithin } from './tolerance.ts'
+
+const math = create(all ?? {})
 
 // Meijaard, Papadopoulos, Ruina and Schwab 2007, Proc. R. Soc. A 463:1955–1982: table 1 (parameters), the coefficient matrices, table 2 (eigenvalues; digits of the
 // gtest by D. L. Peterson)
@@ -193,6 +196,16 @@ describe('linearModes', () => {
         },
       ),
     )
+  })
+
+  test('linearModes agree with mathjs away from double eigenvalues', () => {
+    for (const speed of [2, 5, 8]) {
+      const { values } = math.eigs(whippleStateMatrix(benchmark, speed))
+      const wanted = (values as (number | Complex)[]).map((value) => (typeof value === 'number' ? { re: value, im: 0 } : { re: value.re, im: value.im }))
+      // its own stopping rule is about 1e-12 of the largest eigenvalue
+      for (const { re, im } of linearModes(benchmark, speed))
+        expectWithin(Math.min(...wanted.map((value) => Math.hypot(value.re - re, value.im - im))), 0, 1e-8)
+    }
   })
 
   test('linearModes come largest real part first, pairs as conjugates', () => {
