@@ -13,7 +13,14 @@ export interface FigureProps<D> {
 
 /** The figure of each calculator. Each is a chunk of its own. */
 const figures: Record<string, () => Promise<{ default: unknown }>> = {
+  marks: () => import('./Marks.tsx'),
+  'coil-rate': () => import('./CoilRate.tsx'),
+  'spring-test': () => import('./SpringTest.tsx'),
+  'preload-versus-rate': () => import('./PreloadVersusRate.tsx'),
+  sag: () => import('./Sag.tsx'),
+  'rate-from-sag': () => import('./RateFromSag.tsx'),
   'fork-stack': () => import('./ForkStack.tsx'),
+  'progressive-spring': () => import('./ProgressiveSpring.tsx'),
   'oil-height': () => import('./OilHeight.tsx'),
 }
 

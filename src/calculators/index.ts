@@ -2,8 +2,14 @@ import type { Definition } from './define.ts'
 
 /** Every calculator by id. Each loads by itself, so that a page carries only its own. */
 const loaders = {
+  marks: () => import('./marks.ts'),
+  'coil-rate': () => import('./coil-rate.ts'),
+  'spring-test': () => import('./spring-test.ts'),
+  'preload-versus-rate': () => import('./preload-versus-rate.ts'),
   sag: () => import('./sag.ts'),
+  'rate-from-sag': () => import('./rate-from-sag.ts'),
   'fork-stack': () => import('./fork-stack.ts'),
+  'progressive-spring': () => import('./progressive-spring.ts'),
   'oil-height': () => import('./oil-height.ts'),
 } satisfies Record<string, () => Promise<{ default: unknown }>>
 

@@ -110,6 +110,15 @@ function lineAt(input: Read, sag: number): { sag: number; force: number; error: 
   return { sag, force: value, error: expanded(uncertainty) }
 }
 
+/** A fork whose rate differs by `by` [N/m], drawn through the reading of the bike alone, from where it carries nothing to `deepest` [m]. */
+function neighbour(input: Read, by: number, deepest: number): (readonly [sag: number, force: number])[] {
+  const { staticForce } = forcesOf(input)
+  const rate = Math.max(1, estimateOf(input).rate + by)
+  const sag = input.extended - input.staticReading
+  const from = Math.max(0, sag - staticForce / rate)
+  return [from, deepest].map((at) => [at, staticForce + rate * (at - sag)] as const)
+}
+
 /** How far beyond the deeper reading the line is drawn. */
 const BEYOND = 1.25
 
@@ -161,6 +170,7 @@ export default defineCalculator({
       rider: { sag: input.extended - input.riderReading, force: riderForce },
       limits: { length: input.readingPlusMinus, force: limit },
       line: Array.from({ length: 25 }, (_, index) => lineAt(input, (deepest * index) / 24)),
+      neighbours: [-1, 1].map((side) => neighbour(input, 2 * side * input.step, deepest)),
     }
   },
   remarks: remarksOf,
