@@ -22,6 +22,7 @@ const figures: Record<string, () => Promise<{ default: unknown }>> = {
   'fork-stack': () => import('./ForkStack.tsx'),
   'progressive-spring': () => import('./ProgressiveSpring.tsx'),
   'oil-height': () => import('./OilHeight.tsx'),
+  'oil-viscosity': () => import('./OilViscosity.tsx'),
 }
 
 /** Loads a calculator's figure; null when it has none. */

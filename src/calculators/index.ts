@@ -11,6 +11,7 @@ const loaders = {
   'fork-stack': () => import('./fork-stack.ts'),
   'progressive-spring': () => import('./progressive-spring.ts'),
   'oil-height': () => import('./oil-height.ts'),
+  'oil-viscosity': () => import('./oil-viscosity.ts'),
 } satisfies Record<string, () => Promise<{ default: unknown }>>
 
 export type CalculatorId = keyof typeof loaders
