@@ -1,0 +1,2 @@
+/** What each picture shows, for the line under it. */
+export const captions: Readonly<Record<string, string>> = {}
