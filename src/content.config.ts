@@ -213,4 +213,35 @@ const bikes = defineCollection({
   }),
 })
 
-export const collections = { chapters, cautions, procedures, calculators, glossary, symptoms, sources, bikes }
+/** One published value: see src/calculators/checks.ts, which runs it. */
+const published = z.strictObject({
+  what: z.string(),
+  of: z.string().optional(),
+  is: z.union([z.string(), z.number()]),
+  tolerance: z.number().nonnegative(),
+  because: z.string().optional(),
+  sameAs: z.string().optional(),
+})
+
+const check = z.strictObject({
+  id: z.string(),
+  title: z.string(),
+  call: z.string(),
+  with: z.record(z.string(), z.unknown()).optional(),
+  expect: z.array(published).min(1),
+  because: z.string().optional(),
+  source: z.string(),
+  where: z.string().optional(),
+  provenance: z.enum(['printed', 'public-text', 'transcription', 'memory', 'practice']),
+  note: z.string().optional(),
+  calculator: z.string().optional(),
+  given: z.record(z.string(), z.union([z.number(), z.string(), z.array(z.array(z.number()))])).optional(),
+})
+
+const checks = defineCollection({
+  loader: glob({ pattern: '*.yaml', base: './content/checks' }),
+  // `shared` holds what several checks refer to by anchor
+  schema: z.strictObject({ topic: z.string(), order: z.number().int(), about: z.string(), shared: z.unknown().optional(), checks: z.array(check).min(1) }),
+})
+
+export const collections = { chapters, cautions, procedures, calculators, glossary, symptoms, sources, bikes, checks }

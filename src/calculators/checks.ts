@@ -1,5 +1,6 @@
 import { calls } from './checks/calls.ts'
 import { inputToSI, inUnitOf, readPrinted } from './checks/quantity.ts'
+import type { Given } from './define.ts'
 
 /** How far the published value was seen when the check was written down. */
 export type Provenance = 'printed' | 'public-text' | 'transcription' | 'memory' | 'practice'
@@ -32,7 +33,7 @@ export interface Check {
   note?: string
   /** the calculator that answers this question; with `given`, its inputs for a link, in its own units */
   calculator?: string
-  given?: Readonly<Record<string, number | string>>
+  given?: Given
 }
 
 /** One file of content/checks. */

@@ -1,4 +1,4 @@
-import { coilRate, coilShearStress, naturalFrequency, solidLength, springDeflection, springRate } from '../../core/index.ts'
+import { coilRate, coilShearStress, estimateSpring, naturalFrequency, solidLength, springDeflection, springRate } from '../../core/index.ts'
 import { call } from './call.ts'
 
 type Coil = Parameters<typeof coilRate>[0]
@@ -37,6 +37,13 @@ function swinging({ springs, arrangement, mass, amplitude }: { springs: number[]
   return { period: (2 * Math.PI) / frequency, speed: frequency * amplitude, acceleration: frequency ** 2 * amplitude }
 }
 
+/** A spring that its loads stretch: what grows here disappears on a fork, so lengths enter with their sign turned; a preload below 0 is the free length. */
+function fromTwoLengths({ lengths: [first = 0, second = 0], forces: [light = 0, heavy = 0] }: { lengths: number[]; forces: number[] }) {
+  const readings = { extended: second, staticReading: second - first, riderReading: 0, staticForce: light, riderForce: heavy }
+  const { rate, preload } = estimateSpring({ ...readings, uncertainty: { reading: 0, force: 0 } })
+  return { rate, freeLength: -preload }
+}
+
 export const springs = {
   coilRate: call(['coilRate'], coilRate),
   coilShearStress: call(['coilShearStress'], coilShearStress),
@@ -59,5 +66,6 @@ export const springs = {
       force,
     ),
   ),
+  springFromTwoLengths: call(['estimateSpring'], fromTwoLengths),
   swingingMass: call(['springRate', 'naturalFrequency'], swinging),
 }
