@@ -26,8 +26,7 @@ function lengthsOf({ input, output }: State): Lengths {
   return { free, solid: Math.min(solid, free), squeezed: Math.max(Math.min(solid, free), free - input.deflection) }
 }
 
-const scaleOf = (states: readonly State[]): number =>
-  Math.min(...states.map(({ input }) => Math.min(TALLEST / input.freeLength, WIDEST / input.outerDiameter)))
+const scaleOf = (states: readonly State[]): number => Math.min(...states.map(({ input }) => Math.min(TALLEST / input.freeLength, WIDEST / input.outerDiameter)))
 
 function Coil({ state, x, length, scale, say, name }: { state: State; x: number; length: number; scale: number; say: Say; name: string }) {
   const { wireDiameter, outerDiameter, totalCoils } = state.input
@@ -37,7 +36,9 @@ function Coil({ state, x, length, scale, say, name }: { state: State; x: number;
     <g class="coil-drawing">
       <SpringCoils x={x} radius={((outerDiameter - wireDiameter) * scale) / 2} from={top} to={FLOOR} wire={wireDiameter * scale} coils={totalCoils - 1} />
       <Dimension from={[x + half + 9, FLOOR]} to={[x + half + 9, round(top)]} text={say.number(length, 'mm', 0)} state="now" />
-      <text class="middle" x={x} y={FLOOR + 18}>{name}</text>
+      <text class="middle" x={x} y={FLOOR + 18}>
+        {name}
+      </text>
     </g>
   )
 }
@@ -49,7 +50,14 @@ function Ghost({ state, scale }: { state: State; scale: number }) {
   return (
     <g>
       {[free, squeezed, solid].map((length, index) => (
-        <rect key={index} class="before" x={round(PLACES[index]! - width / 2 - 2)} y={round(FLOOR - length * scale)} width={round(width + 4)} height={round(length * scale)} />
+        <rect
+          key={index}
+          class="before"
+          x={round(PLACES[index]! - width / 2 - 2)}
+          y={round(FLOOR - length * scale)}
+          width={round(width + 4)}
+          height={round(length * scale)}
+        />
       ))}
     </g>
   )
@@ -72,9 +80,14 @@ export default function CoilRateFigure({ now, before, say }: FigureProps<typeof 
         <Coil state={now} x={PLACES[0]!} length={free} scale={scale} say={say} name="free" />
         <Coil state={now} x={PLACES[1]!} length={squeezed} scale={scale} say={say} name="squeezed most" />
         <Coil state={now} x={PLACES[2]!} length={solid} scale={scale} say={say} name="all touching" />
-        <text class="now end halo" x={356} y={y(squeezed)} dy="-0.5em">{bound ? `short by ${say.quantity(-margin, 'mm', 0)}` : `left: ${say.quantity(margin, 'mm', 0)}`}</text>
+        <text class="now end halo" x={356} y={y(squeezed)} dy="-0.5em">
+          {bound ? `short by ${say.quantity(-margin, 'mm', 0)}` : `left: ${say.quantity(margin, 'mm', 0)}`}
+        </text>
       </svg>
-      <figcaption>Wire, diameter, coils and lengths ({say.symbol('mm')}) to one scale. What is left between the two right-hand lengths is the margin before the coils touch.</figcaption>
+      <figcaption>
+        Wire, diameter, coils and lengths ({say.symbol('mm')}) to one scale. What is left between the two right-hand lengths is the margin before the coils
+        touch.
+      </figcaption>
     </figure>
   )
 }

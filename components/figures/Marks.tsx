@@ -35,8 +35,34 @@ function Legs({ now, say }: { now: Now; say: Say }) {
       <svg viewBox="0 0 360 290" role="img" aria-label={`Exposed tube, to scale: ${label}.`}>
         {sides.map(({ name, before, after }, index) => (
           <g key={name}>
-            <Leg x={90 + 180 * index} seal={SEAL} scale={scale} exposed={before} tubeDiameter={TUBE} state="before" text={say.number(before, 'mm', 1)} label="" side="left" />
-            <Leg x={90 + 180 * index} seal={SEAL} scale={scale} exposed={after} tubeDiameter={TUBE} state="now" text={say.number(after, 'mm', 1)} label={name} side="right" />
+            <Leg
+              x={90 + 180 * index}
+              seal={SEAL}
+              scale={scale}
+              exposed={before}
+              tubeDiameter={TUBE}
+              state="before"
+              text={say.number(before, 'mm', 1)}
+              label=""
+              side="left"
+            />
+            <Leg
+              x={90 + 180 * index}
+              seal={SEAL}
+              scale={scale}
+              exposed={after}
+              tubeDiameter={TUBE}
+              state="now"
+              text={say.number(after, 'mm', 1)}
+              label={name}
+              side="right"
+            />
+            <text class="before end" x={90 + 180 * index - 42} y={SEAL + 22}>
+              before
+            </text>
+            <text class="now start" x={90 + 180 * index + 42} y={SEAL + 22}>
+              now
+            </text>
           </g>
         ))}
       </svg>
@@ -47,17 +73,37 @@ function Legs({ now, say }: { now: Now; say: Say }) {
 
 /** Half the height there is for the larger of change and band [units]. */
 const ROOM = 70
-const MIDDLE = 100
-function Column({ x, name, change, y, say, range }: { x: number; name: string; change: number; y: (si: number) => number; say: Say; range?: readonly [number, number] }) {
+const MIDDLE = 96
+function Column({
+  x,
+  name,
+  change,
+  y,
+  say,
+  range,
+}: {
+  x: number
+  name: string
+  change: number
+  y: (si: number) => number
+  say: Say
+  range?: readonly [number, number]
+}) {
   const at = round(y(change))
   return (
     <g>
       <line class="mark" x1={x - 30} x2={x + 30} y1={MIDDLE} y2={MIDDLE} />
       <line class="now thick" x1={x - 24} x2={x + 24} y1={at} y2={at} />
-      {range && <path class="now" d={`M${x} ${round(y(range[0]))}V${round(y(range[1]))}M${x - 5} ${round(y(range[0]))}h10M${x - 5} ${round(y(range[1]))}h10`} />}
+      {range && (
+        <path class="now" d={`M${x} ${round(y(range[0]))}V${round(y(range[1]))}M${x - 5} ${round(y(range[0]))}h10M${x - 5} ${round(y(range[1]))}h10`} />
+      )}
       <circle class="now solid" cx={x} cy={at} r={4} />
-      <text class="now middle halo" x={x} y={at} dy={change >= 0 ? '-0.7em' : '1.45em'}>{say.change(change, 'mm', 1)}</text>
-      <text class="middle quiet" x={x} y={202}>{name}</text>
+      <text class="now middle halo" x={x} y={at} dy={change >= 0 ? '-0.7em' : '1.45em'}>
+        {say.change(change, 'mm', 1)}
+      </text>
+      <text class="middle quiet" x={x} y={202}>
+        {name}
+      </text>
     </g>
   )
 }
@@ -73,13 +119,21 @@ function AtTheMark({ now, say }: { now: Now; say: Say }) {
   const range = typeof heightChange === 'object' && heightChange ? ([heightChange.low, heightChange.high] as const) : undefined
   return (
     <figure class="fig">
-      <svg viewBox="0 0 360 212" role="img" aria-label={`At the mark: ${String(onMark)}. Mean change ${say.change(change, 'mm', 1)}, friction band ${say.quantity(band, 'mm', 1)}.`}>
+      <svg
+        viewBox="0 0 360 212"
+        role="img"
+        aria-label={`At the mark: ${String(onMark)}. Mean change ${say.change(change, 'mm', 1)}, friction band ${say.quantity(band, 'mm', 1)}.`}
+      >
         <rect class="band" x={20} width={320} y={round(y(band))} height={round(2 * band * scale)} />
-        <text class="quiet" x={24} y={round(y(-band))} dy="-0.4em">friction band</text>
+        <text class="quiet" x={24} y={round(y(change < 0 ? band : -band))} dy={change < 0 ? '1.1em' : '-0.4em'}>
+          friction band
+        </text>
         <Column x={90} name="left" change={left.change} y={y} say={say} />
         <Column x={180} name="mean ±" change={change} y={y} say={say} {...(range ? { range } : {})} />
         <Column x={270} name="right" change={right.change} y={y} say={say} />
-        <text class="start" x={306} y={MIDDLE} dy="0.35em">mark</text>
+        <text class="start" x={306} y={MIDDLE} dy="0.35em">
+          mark
+        </text>
       </svg>
       <figcaption>The same, magnified at the mark: {String(onMark)}. Inside the shaded band, friction alone could have made the change.</figcaption>
     </figure>

@@ -11,11 +11,17 @@ type Look = 'before' | 'now'
 
 const used = ({ output }: State): number => middle(output.travelUsed) ?? 0
 
-const curveOf = ({ picture, input }: State, as: Look, say: Say): Curve => ({ points: picture.curve, as, label: `${as === 'now' ? 'now' : 'before'}: preload ${say.quantity(input.preload, 'mm', 0)}` })
+const curveOf = ({ picture, input }: State, as: Look, say: Say): Curve => ({
+  points: picture.curve,
+  as,
+  label: `${as === 'now' ? 'now' : 'before'}: preload ${say.quantity(input.preload, 'mm', 0)}`,
+})
 
 function pointsOf(state: State, as: Look, say: Say): Point[] {
   return state.picture.heights.map(([load, travel]) => ({
-    x: travel, y: load, as,
+    x: travel,
+    y: load,
+    as,
     says: `${as}: ${say.quantity(load, 'N', 0)} at ${say.quantity(travel, 'mm', 1)} of travel`,
   }))
 }
@@ -44,8 +50,12 @@ function Squeeze({ state, as, y, scale, say }: { state: State; as: Look; y: numb
     <g>
       <rect class={as === 'now' ? 'now fill' : 'before'} x={10} y={y} width={round(whole)} height={26} />
       <rect class={inner} x={10} y={y} width={round(preloaded)} height={26} />
-      <text class={`middle ${as === 'before' ? 'before' : 'on-now'}`} x={round(10 + preloaded / 2)} y={y + 17.5}>{label(preloaded, say.number(state.input.preload, 'mm', 0))}</text>
-      <text class={`middle ${as}`} x={round(10 + (preloaded + whole) / 2)} y={y + 17.5}>{label(whole - preloaded, `travel ${say.number(used(state), 'mm', 1)}`)}</text>
+      <text class={`middle ${as === 'before' ? 'before' : 'on-now'}`} x={round(10 + preloaded / 2)} y={y + 17.5}>
+        {label(preloaded, say.number(state.input.preload, 'mm', 0))}
+      </text>
+      <text class={`middle ${as}`} x={round(10 + (preloaded + whole) / 2)} y={y + 17.5}>
+        {label(whole - preloaded, `travel ${say.number(used(state), 'mm', 1)}`)}
+      </text>
       <text class={as} x={10} y={y - 5}>{`${as}: squeezed ${say.quantity(middle(state.output.squeeze) ?? 0, 'mm', 1)} in all`}</text>
     </g>
   )
@@ -54,14 +64,21 @@ function Squeeze({ state, as, y, scale, say }: { state: State; as: Look; y: numb
 function SqueezeFigure({ now, before, say }: Omit<FigureProps<typeof preload>, 'prefix'>) {
   const longest = Math.max(middle(now.output.squeeze) ?? 0, before ? (middle(before.output.squeeze) ?? 0) : 0, 1e-6)
   const scale = 340 / longest
-  const told = (state: State, as: string): string => `${as}, preload ${say.quantity(state.input.preload, 'mm', 0)} and travel ${say.quantity(used(state), 'mm', 1)}`
+  const told = (state: State, as: string): string =>
+    `${as}, preload ${say.quantity(state.input.preload, 'mm', 0)} and travel ${say.quantity(used(state), 'mm', 1)}`
   return (
     <figure class="fig">
-      <svg viewBox={`0 0 360 ${before ? 116 : 60}`} role="img" aria-label={`The squeeze of each spring in two parts: ${before ? `${told(before, 'before')}; ` : ''}${told(now, 'now')}.`}>
+      <svg
+        viewBox={`0 0 360 ${before ? 116 : 60}`}
+        role="img"
+        aria-label={`The squeeze of each spring in two parts: ${before ? `${told(before, 'before')}; ` : ''}${told(now, 'now')}.`}
+      >
         {before && <Squeeze state={before} as="before" y={22} scale={scale} say={say} />}
         <Squeeze state={now} as="now" y={before ? 80 : 24} scale={scale} say={say} />
       </svg>
-      <figcaption>Each spring’s squeeze under the load: preload first, then travel. The load and the rate set the whole length; preload only moves the boundary.</figcaption>
+      <figcaption>
+        Each spring’s squeeze under the load: preload first, then travel. The load and the rate set the whole length; preload only moves the boundary.
+      </figcaption>
     </figure>
   )
 }
@@ -84,7 +101,11 @@ export default function PreloadVersusRateFigure({ now, before, say, prefix }: Fi
         prefix={prefix}
         say={say}
         takeaway={takeawayOf(now, before, say)}
-        caption={before ? 'Force of both legs against travel. The same load is met at another height; the steepness of the line is the rate.' : 'Force of both legs against travel. The steepness of the line is the rate.'}
+        caption={
+          before
+            ? 'Force of both legs against travel. The same load is met at another height; the steepness of the line is the rate.'
+            : 'Force of both legs against travel. The steepness of the line is the rate.'
+        }
         x={{ label: 'travel used', unit: 'mm', domain: [0, Math.max(now.input.travel, last(now.picture.curve))] }}
         y={{ label: 'force', unit: 'N', domain: [0, Math.max(highest * 1.05, 1)] }}
         curves={curves}

@@ -27,18 +27,30 @@ function placesOf({ input, output }: State): Place[] {
 /** On a stop the fork does not carry the load by its spring: the marker then stands on the curve, not at the load. */
 const forcePoints = (state: State, as: 'now' | 'before', say: Say): Point[] =>
   placesOf(state).map(({ name, load, travel, rate }) => ({
-    x: travel, y: load, as, label: as === 'now' ? name : undefined,
+    x: travel,
+    y: load,
+    as,
+    label: as === 'now' ? name : undefined,
     says: `${name}: ${say.quantity(load, 'N', 0)}, ${say.quantity(travel, 'mm', 1)}, ${say.quantity(rate, 'N/mm', 1)}`,
   }))
 
 const ratePoints = (state: State, as: 'now' | 'before', say: Say): Point[] =>
   placesOf(state).map(({ name, travel, rate }) => ({
-    x: travel, y: rate, as, label: as === 'now' ? name : undefined,
+    x: travel,
+    y: rate,
+    as,
+    label: as === 'now' ? name : undefined,
     says: `${name}: ${say.quantity(rate, 'N/mm', 1)} at ${say.quantity(travel, 'mm', 1)}`,
   }))
 
 function cornerPoints({ picture }: State, say: Say): Point[] {
-  return picture.corners.map(([x, y]) => ({ x, y, as: 'soft', says: `coils touch at ${say.quantity(x, 'mm', 1)}, ${say.quantity(y, 'N', 0)}` }))
+  return picture.corners.map(([x, y], index) => ({
+    x,
+    y,
+    as: 'soft',
+    label: index === 0 ? 'coils touch' : undefined,
+    says: `coils touch at ${say.quantity(x, 'mm', 1)}, ${say.quantity(y, 'N', 0)}`,
+  }))
 }
 
 function tableOf(now: State, say: Say) {

@@ -9,10 +9,10 @@ import { round } from './kit/state.ts'
 type State = FigureProps<typeof sag>['now']
 
 const TUBE = 0.043
-const TOP = 40
+const TOP = 70
 const DRAWN = 190
-const HANGING = 62
-const SETTLED = 190
+const HANGING = 58
+const SETTLED = 172
 const TRAVEL = 316
 
 const settledOf = ({ input }: State): number => (input.settledDown + input.settledUp) / 2
@@ -25,12 +25,18 @@ function TravelStrip({ now, before, y, say }: { now: State; before: State | null
   return (
     <g>
       <rect class="metal" x={TRAVEL - 9} width={18} y={round(y(0))} height={round(y(travel) - y(0))} />
-      <rect class="band" x={TRAVEL - 9} width={18} y={round(y(windowLow * travel))} height={round(y(windowHigh * travel) - y(windowLow * travel))} />
-      <text class="start quiet" x={TRAVEL + 12} y={round((y(windowLow * travel) + y(windowHigh * travel)) / 2)} dy="1.3em">aim</text>
+      <rect class="now fill thin" x={TRAVEL - 9} width={18} y={round(y(windowLow * travel))} height={round(y(windowHigh * travel) - y(windowLow * travel))} />
+      <text class="start quiet" x={TRAVEL + 12} y={round((y(windowLow * travel) + y(windowHigh * travel)) / 2)} dy="1.3em">
+        aim
+      </text>
       {was !== null && <circle class="before hollow" cx={TRAVEL} cy={round(y(was))} r={5} />}
       <line class="now thick" x1={TRAVEL - 13} x2={TRAVEL + 13} y1={round(y(at))} y2={round(y(at))} />
-      <text class="now start" x={TRAVEL + 12} y={round(y(at))} dy="-0.3em">{say.quantity(middle(now.output.share) ?? 0, '%', 0)}</text>
-      <text class="middle quiet" x={TRAVEL} y={round(y(travel))} dy="1.2em">travel</text>
+      <text class="now start" x={TRAVEL + 12} y={round(y(at))} dy="-0.3em">
+        {say.quantity(middle(now.output.share) ?? 0, '%', 0)}
+      </text>
+      <text class="middle quiet" x={TRAVEL} y={round(y(travel))} dy="1.2em">
+        travel
+      </text>
     </g>
   )
 }
@@ -51,14 +57,36 @@ export default function SagFigure({ now, before, say }: FigureProps<typeof sag>)
       <svg viewBox={`0 0 360 ${round(height)}`} role="img" aria-label={takeaway}>
         <line class="axis ink" x1={HANGING} x2={TRAVEL + 10} y1={TOP} y2={TOP} />
         <Leg x={HANGING} seal={seal} scale={scale} exposed={extended} tubeDiameter={TUBE} state="now" text={say.number(extended, 'mm', 1)} label="hanging" />
-        {before && <Leg x={SETTLED} seal={seal} scale={scale} exposed={settledOf(before)} tubeDiameter={TUBE} state="before" label="" />}
-        <Leg x={SETTLED} seal={seal} scale={scale} exposed={settled} tubeDiameter={TUBE} state="now" text={say.number(settled, 'mm', 1)} label="settled" band={[settledDown, settledUp]} />
+        {before && (
+          <Leg
+            x={SETTLED}
+            seal={seal}
+            scale={scale}
+            exposed={settledOf(before)}
+            tubeDiameter={TUBE}
+            state="before"
+            text={say.number(settledOf(before), 'mm', 1)}
+            label=""
+            side="left"
+          />
+        )}
+        <Leg x={SETTLED} seal={seal} scale={scale} exposed={settled} tubeDiameter={TUBE} state="now" text={say.number(settled, 'mm', 1)} label="settled" />
+        <rect
+          class="friction"
+          x={round(SETTLED - (TUBE * scale) / 2)}
+          width={round(TUBE * scale)}
+          y={round(seal - settledUp * scale)}
+          height={round((settledUp - settledDown) * scale)}
+        />
         <Dimension from={[TRAVEL - 26, TOP]} to={[TRAVEL - 26, round(drop(sagged))]} text="" state="now" />
-        <text class="now end halo" x={TRAVEL - 33} y={round(drop(sagged / 2))} dy="0.35em">{say.quantity(sagged, 'mm', 1)}</text>
+        <text class="now end halo" x={TRAVEL - 33} y={round(drop(sagged / 2))} dy="0.35em">
+          {say.quantity(sagged, 'mm', 1)}
+        </text>
         <TravelStrip now={now} before={before} y={drop} say={say} />
       </svg>
       <figcaption>
-        Hanging and settled, to scale, lengths in {say.symbol('mm')}. The mark drops by the sag. Shaded on the tube: the {band} within which friction can hold it. Shaded on the strip: the window.
+        Hanging and settled, to scale, lengths in {say.symbol('mm')}. The mark drops by the sag. The dark part of the tube: the {band} within which friction can
+        hold the mark. Shaded on the strip: the window aimed at.
       </figcaption>
     </figure>
   )

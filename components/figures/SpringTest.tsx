@@ -17,13 +17,28 @@ function bandOf({ picture }: State): Band[] {
     return half === null || half === undefined ? [] : [{ length, force, half }]
   })
   if (known.length < 2) return []
-  return [{ low: known.map(({ length, force, half }): XY => [length, force - half]), high: known.map(({ length, force, half }): XY => [length, force + half]), as: 'now' }]
+  return [
+    {
+      low: known.map(({ length, force, half }): XY => [length, force - half]),
+      high: known.map(({ length, force, half }): XY => [length, force + half]),
+      as: 'now',
+    },
+  ]
+}
+
+/** "9.04 N/mm", or "7.97 then 12.01 N/mm" where the spring has two. */
+function rateText({ output }: State, say: Say): string {
+  const first = middle(output.rate) ?? 0
+  const second = middle(output.secondRate)
+  return second === null ? say.quantity(first, 'N/mm', 2) : `${say.number(first, 'N/mm', 2)} then ${say.quantity(second, 'N/mm', 2)}`
 }
 
 function readingsOf(state: State, as: 'now' | 'before', say: Say): Point[] {
   const { lengthPlusMinus, forcePlusMinus } = state.input
   return missesOf(state).map(([length, force, miss]) => ({
-    x: length, y: force, as,
+    x: length,
+    y: force,
+    as,
     says: `${say.quantity(force, 'N', 0)} at ${say.quantity(length, 'mm', 1)}, off by ${say.change(miss, 'N', 1)}`,
     xRange: [length - lengthPlusMinus, length + lengthPlusMinus],
     yRange: [force - forcePlusMinus, force + forcePlusMinus],
@@ -46,14 +61,18 @@ function Misses({ now, say, prefix }: Omit<FigureProps<typeof springTest>, 'befo
       spans={forcePlusMinus > 0 ? [{ axis: 'y', from: -forcePlusMinus, to: forcePlusMinus, as: 'soft' }] : []}
       rules={[{ axis: 'y', at: 0, as: 'now' }]}
       points={misses.map(([length, , miss]) => ({ x: length, y: miss, as: 'now', says: `${say.change(miss, 'N', 1)} at ${say.quantity(length, 'mm', 1)}` }))}
-      table={{ caption: 'The misses', columns: [`length, ${say.symbol('mm')}`, `miss, ${say.symbol('N')}`], rows: misses.map(([length, , miss]) => [say.number(length, 'mm', 1), say.number(miss, 'N', 1)]) }}
+      table={{
+        caption: 'The misses',
+        columns: [`length, ${say.symbol('mm')}`, `miss, ${say.symbol('N')}`],
+        rows: misses.map(([length, , miss]) => [say.number(length, 'mm', 1), say.number(miss, 'N', 1)]),
+      }}
     />
   )
 }
 
 /** Readings with their ±, the fit with its band, and below what each reading misses it by. */
 export default function SpringTestFigure({ now, before, say, prefix }: FigureProps<typeof springTest>) {
-  const rate = say.quantity(middle(now.output.rate) ?? 0, 'N/mm', 2)
+  const rate = rateText(now, say)
   const misses = missesOf(now)
   return (
     <div class="figs">
@@ -65,9 +84,16 @@ export default function SpringTestFigure({ now, before, say, prefix }: FigurePro
         x={{ label: 'length', unit: 'mm' }}
         y={{ label: 'force', unit: 'N', include: [0] }}
         bands={bandOf(now)}
-        curves={[...(before ? [{ points: before.picture.line, as: 'before' as const, label: 'before' }] : []), { points: now.picture.line, as: 'now', label: rate }]}
+        curves={[
+          ...(before ? [{ points: before.picture.line, as: 'before' as const, label: 'before' }] : []),
+          { points: now.picture.line, as: 'now', label: rate },
+        ]}
         points={[...(before ? readingsOf(before, 'before', say) : []), ...readingsOf(now, 'now', say)]}
-        table={{ caption: 'The readings and the fit', columns: [`length, ${say.symbol('mm')}`, `force, ${say.symbol('N')}`, `fit, ${say.symbol('N')}`], rows: misses.map(([length, force, miss]) => [say.number(length, 'mm', 1), say.number(force, 'N', 0), say.number(force - miss, 'N', 0)]) }}
+        table={{
+          caption: 'The readings and the fit',
+          columns: [`length, ${say.symbol('mm')}`, `force, ${say.symbol('N')}`, `fit, ${say.symbol('N')}`],
+          rows: misses.map(([length, force, miss]) => [say.number(length, 'mm', 1), say.number(force, 'N', 0), say.number(force - miss, 'N', 0)]),
+        }}
       />
       <Misses now={now} say={say} prefix={prefix} />
     </div>

@@ -1,4 +1,5 @@
 import { coilRate, coilShearStress, propagate, solidLength, springForce } from '../core/index.ts'
+import { checks } from './coil-rate.checks.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
 import type { Interval } from './define.ts'
 import { measured } from './measured.ts'
@@ -21,15 +22,68 @@ const plusMinus = (label: string, standard: number, most: number, step: number) 
 const inputs = {
   wireDiameter: length('Wire diameter', [2, 20], 0.05, 4.5, 'Bare wire: scrape the paint off first.'),
   outerDiameter: length('Outside diameter of the coils', [10, 150], 0.1, 27.5, 'Across the coils, from outside to outside.'),
-  totalCoils: { kind: 'quantity', label: 'Coils in all', hint: 'From one wire end to the other, part turns too.', quantity: 'coils', unit: 'coils', range: [3, 80], step: 0.25, default: 40, procedure: 'test-a-spring' },
+  totalCoils: {
+    kind: 'quantity',
+    label: 'Coils in all',
+    hint: 'From one wire end to the other, part turns too.',
+    quantity: 'coils',
+    unit: 'coils',
+    range: [3, 80],
+    step: 0.25,
+    default: 40,
+    procedure: 'test-a-spring',
+  },
   freeLength: length('Free length', [40, 700], 1, 350, 'Standing on a flat plate, no load.'),
-  deflection: { kind: 'quantity', label: 'Most it is squeezed on the bike', hint: 'Preload and full travel together; at a shock, preload and stroke.', quantity: 'length', unit: 'mm', range: [1, 400], step: 1, default: 135, more: true },
-  material: { kind: 'choice', label: 'Wire', options: { drawn: 'cold-drawn steel', tempered: 'oil-tempered steel', stainless: 'stainless steel', unknown: "steel, I don't know which" }, default: 'unknown', more: true },
-  ends: { kind: 'choice', label: 'Ends', options: { closedGround: 'closed and ground flat', closed: 'closed, not ground', plain: 'cut, not closed' }, default: 'closedGround', more: true },
-  deadCoils: { kind: 'quantity', label: 'Coils that do not work', hint: 'The end coils that lie on their neighbours: commonly one at each end.', quantity: 'coils', unit: 'coils', range: [0, 6], step: 0.25, default: 2, typical: [1.5, 2.5], typicalFrom: 'common practice, no published source', more: true },
+  deflection: {
+    kind: 'quantity',
+    label: 'Most it is squeezed on the bike',
+    hint: 'Preload and full travel together; at a shock, preload and stroke.',
+    quantity: 'length',
+    unit: 'mm',
+    range: [1, 400],
+    step: 1,
+    default: 135,
+    more: true,
+  },
+  material: {
+    kind: 'choice',
+    label: 'Wire',
+    options: { drawn: 'cold-drawn steel', tempered: 'oil-tempered steel', stainless: 'stainless steel', unknown: "steel, I don't know which" },
+    default: 'unknown',
+    more: true,
+  },
+  ends: {
+    kind: 'choice',
+    label: 'Ends',
+    options: { closedGround: 'closed and ground flat', closed: 'closed, not ground', plain: 'cut, not closed' },
+    default: 'closedGround',
+    more: true,
+  },
+  deadCoils: {
+    kind: 'quantity',
+    label: 'Coils that do not work',
+    hint: 'The end coils that lie on their neighbours: commonly one at each end.',
+    quantity: 'coils',
+    unit: 'coils',
+    range: [0, 6],
+    step: 0.25,
+    default: 2,
+    typical: [1.5, 2.5],
+    typicalFrom: 'common practice, no published source',
+    more: true,
+  },
   wirePlusMinus: plusMinus('Wire is within ±', 0.05, 0.5, 0.01),
   outerPlusMinus: plusMinus('Outside diameter is within ±', 0.1, 2, 0.05),
-  coilsPlusMinus: { kind: 'quantity', label: 'Working coils are within ±', quantity: 'coils', unit: 'coils', range: [0, 2], step: 0.05, default: 0.25, more: true },
+  coilsPlusMinus: {
+    kind: 'quantity',
+    label: 'Working coils are within ±',
+    quantity: 'coils',
+    unit: 'coils',
+    range: [0, 2],
+    step: 0.05,
+    default: 0.25,
+    more: true,
+  },
 } as const
 
 const outputs = {
@@ -56,7 +110,8 @@ interface Coil {
 }
 
 function refuseImpossible({ wireDiameter, outerDiameter, totalCoils, deadCoils }: Coil): void {
-  if (outerDiameter <= 2 * wireDiameter) throw new InputRefusal('outerDiameter', 'Outside diameter of the coils must be more than twice the wire diameter, or the coil has no hole')
+  if (outerDiameter <= 2 * wireDiameter)
+    throw new InputRefusal('outerDiameter', 'Outside diameter of the coils must be more than twice the wire diameter, or the coil has no hole')
   if (totalCoils <= deadCoils) throw new InputRefusal('totalCoils', 'Coils in all must be more than the coils that do not work')
 }
 
@@ -93,10 +148,15 @@ export default defineCalculator({
     const shape = { wireDiameter, meanDiameter, activeCoils, shearModulus: SHEAR_MODULUS[material] }
     const limits = [input.wirePlusMinus, input.outerPlusMinus, input.coilsPlusMinus]
     // the calliper reads the outside, so thicker wire also means a smaller mean coil
-    const rateOf = ([wire, outer, coils, modulus]: number[]): number => coilRate({ wireDiameter: wire!, meanDiameter: outer! - wire!, activeCoils: coils!, shearModulus: modulus! })
+    const rateOf = ([wire, outer, coils, modulus]: number[]): number =>
+      coilRate({ wireDiameter: wire!, meanDiameter: outer! - wire!, activeCoils: coils!, shearModulus: modulus! })
     const rate = measured(rateOf, [wireDiameter, outerDiameter, activeCoils, shape.shearModulus], [...limits, MODULUS_LIMIT[material]])
     const solid = solidLength({ wireDiameter, totalCoils, ends })
-    const margin = measured(([wire, coils]) => freeLength - solidLength({ wireDiameter: wire!, totalCoils: coils!, ends }) - deflection, [wireDiameter, totalCoils], [input.wirePlusMinus, input.coilsPlusMinus])
+    const margin = measured(
+      ([wire, coils]) => freeLength - solidLength({ wireDiameter: wire!, totalCoils: coils!, ends }) - deflection,
+      [wireDiameter, totalCoils],
+      [input.wirePlusMinus, input.coilsPlusMinus],
+    )
     const reached = Math.min(deflection, freeLength - solid)
     const force = reached > 0 ? springForce([{ rate: rate.value }], reached) : null
     return {
@@ -113,24 +173,5 @@ export default defineCalculator({
     }
   },
   remarks: remarksOf,
-  checks: [
-    {
-      title: 'A fork spring of 38 working coils',
-      given: { wireDiameter: 4.5, outerDiameter: 27.5, totalCoils: 40, freeLength: 350, deflection: 135, material: 'drawn', ends: 'closedGround', deadCoils: 2, wirePlusMinus: 0.05 },
-      expect: { rate: { value: 9.0355, tolerance: 5e-4 }, solid: { value: 180, tolerance: 1e-9 }, margin: { value: 35, tolerance: 1e-9 }, wireShare: { value: 4.4444, tolerance: 1e-3 }, force: { value: 1219.8, tolerance: 0.1 } },
-      working: 'Worked by hand. D = 27.5 − 4.5 = 23; 81 500 × 4.5⁴/(8 × 23³ × 38) = 81 500 × 410.0625/3 698 768 = 9.0355 N/mm. Solid 40 × 4.5 = 180; 350 − 180 − 135 = 35 mm. The rate goes with d⁴: 4 × 0.05/4.5 = 4.44 %. 9.0355 × 135 = 1219.8 N.',
-    },
-    {
-      title: 'The stress in it',
-      given: { wireDiameter: 4.5, outerDiameter: 27.5, totalCoils: 40, freeLength: 350, deflection: 135, material: 'drawn', deadCoils: 2 },
-      expect: { stress: { value: 1008.7, tolerance: 0.5 }, index: { value: 5.1111, tolerance: 1e-3 } },
-      working: 'Worked by hand. C = 23/4.5 = 5.111; K = (4 × 5.111 + 2)/(4 × 5.111 − 3) = 22.444/17.444 = 1.2866. 8 × 1219.8 × 23/(π × 91.125) = 784.0 MPa; times K 1008.7 MPa.',
-    },
-    {
-      title: 'Cut from 40 coils to 36, it is stiffer, not softer',
-      given: { wireDiameter: 4.5, outerDiameter: 27.5, totalCoils: 36, freeLength: 350, deflection: 135, material: 'drawn', deadCoils: 2 },
-      expect: { rate: { value: 10.0985, tolerance: 5e-4 } },
-      working: 'Worked by hand. 34 coils work instead of 38: 9.0355 × 38/34 = 10.0985 N/mm, 11.8 % more.',
-    },
-  ],
+  checks,
 })

@@ -16,14 +16,45 @@ const tube = (label: string, standard: number) =>
 const inputs = {
   beforeLeft: tube('Exposed tube before, left', 115),
   beforeRight: tube('Exposed tube before, right', 115),
-  afterLeft: tube('Exposed tube after, left', 121),
-  afterRight: tube('Exposed tube after, right', 121.5),
+  afterLeft: tube('Exposed tube after, left', 124),
+  afterRight: tube('Exposed tube after, right', 124.5),
   frictionBand: {
-    kind: 'quantity', label: 'Friction band', hint: 'How far apart the reading after pushing down and the one after lifting stand.', quantity: 'length', unit: 'mm', range: [0, 60], step: 0.5, default: 6, more: true,
-    typical: [3, 8], typicalFrom: 'common practice for road forks, no published source', procedure: 'measure-front-sag',
+    kind: 'quantity',
+    label: 'Friction band',
+    hint: 'How far apart the reading after pushing down and the one after lifting stand.',
+    quantity: 'length',
+    unit: 'mm',
+    range: [0, 60],
+    step: 0.5,
+    default: 6,
+    more: true,
+    typical: [3, 8],
+    typicalFrom: 'common practice for road forks, no published source',
+    procedure: 'measure-front-sag',
   },
-  travel: { kind: 'quantity', label: 'Full travel', quantity: 'length', unit: 'mm', range: [50, 350], step: 1, default: 120, more: true, typical: [110, 140], typicalFrom: 'common practice for road bikes, no published source' },
-  readingPlusMinus: { kind: 'quantity', label: 'Each reading is within ±', hint: 'A steel rule read with care: about 0.5 mm.', quantity: 'length', unit: 'mm', range: [0, 5], step: 0.1, default: 0.5, more: true },
+  travel: {
+    kind: 'quantity',
+    label: 'Full travel',
+    quantity: 'length',
+    unit: 'mm',
+    range: [50, 350],
+    step: 1,
+    default: 120,
+    more: true,
+    typical: [110, 140],
+    typicalFrom: 'common practice for road bikes, no published source',
+  },
+  readingPlusMinus: {
+    kind: 'quantity',
+    label: 'Each reading is within ±',
+    hint: 'A steel rule read with care: about 0.5 mm.',
+    quantity: 'length',
+    unit: 'mm',
+    range: [0, 5],
+    step: 0.1,
+    default: 0.5,
+    more: true,
+  },
 } as const
 
 const outputs = {
@@ -43,9 +74,15 @@ function readingOf({ input, output, say }: Context): Remark {
   const size = say.quantity(Math.abs(change), 'mm', 1)
   const band = say.quantity(input.frictionBand, 'mm', 1)
   if (Math.abs(change) <= input.frictionBand) {
-    return { kind: 'reading', text: `Back on its mark, as far as these readings can tell: the height differs by ${size}, and friction alone can hold the bike anywhere within ${band}.` }
+    return {
+      kind: 'reading',
+      text: `Back on its mark, as far as these readings can tell: the height differs by ${size}, and friction alone can hold the bike anywhere within ${band}.`,
+    }
   }
-  return { kind: 'reading', text: `The front sits ${size} ${change > 0 ? 'higher' : 'lower'} than its mark. That is more than the ${band} that friction alone can hold, so something has moved it.` }
+  return {
+    kind: 'reading',
+    text: `The front sits ${size} ${change > 0 ? 'higher' : 'lower'} than its mark. That is more than the ${band} that friction alone can hold, so something has moved it.`,
+  }
 }
 
 function sidesOf({ output, say }: Context): Remark[] {
@@ -57,7 +94,10 @@ function sidesOf({ output, say }: Context): Remark[] {
   const text = same
     ? `The two legs differ by ${size}, as they did before. One axle joins them, so either the tubes stand unequal in the yokes or the readings were not taken from like edges.`
     : `The two legs now differ by ${size}. One axle joins them: a tube has moved in the yokes, or the axle clamp was tightened on a twisted leg.`
-  return [{ kind: 'next', text }, { kind: 'caution', caution: 'unequal-legs', text: 'A fork whose legs stand unequal can bind and steer to one side.' }]
+  return [
+    { kind: 'next', text },
+    { kind: 'caution', caution: 'unequal-legs', text: 'A fork whose legs stand unequal can bind and steer to one side.' },
+  ]
 }
 
 export default defineCalculator({
@@ -71,13 +111,17 @@ export default defineCalculator({
     'Both times the fork settled the same way, for instance pushed down and let rise.',
     'Each ± is a limit: the true length lies within it, anywhere equally likely. Results then carry about 95 % (JCGM 100).',
   ],
-  leavesOut: ['Tyre pressure: 0.2 bar less lets a loaded tyre sit about 1 mm lower, and the marks on the fork cannot show it.', 'What the rear did. A front that sits 6 mm higher also tips the bike back by about a quarter of a degree.'],
+  leavesOut: [
+    'Tyre pressure: 0.2 bar less lets a loaded tyre sit about 1 mm lower, and the marks on the fork cannot show it.',
+    'What the rear did. A front that sits 6 mm higher also tips the bike back by about a quarter of a degree.',
+  ],
   inputs,
   outputs,
   compute({ beforeLeft, beforeRight, afterLeft, afterRight, frictionBand, travel, readingPlusMinus }) {
     const mean = (left: number, right: number): number => (left + right) / 2
     const marks = { before: mean(beforeLeft, beforeRight), after: mean(afterLeft, afterRight), frictionBand }
-    if (Math.abs(marks.after - marks.before) > travel) throw new InputRefusal('travel', 'Full travel is less than the change between the marks. Check the readings and the travel')
+    if (Math.abs(marks.after - marks.before) > travel)
+      throw new InputRefusal('travel', 'Full travel is less than the change between the marks. Check the readings and the travel')
     const { change, share, withinBand } = compareMarks({ ...marks, travel })
     const limits = [readingPlusMinus, readingPlusMinus, readingPlusMinus, readingPlusMinus]
     const heightChange = measured(([bl, br, al, ar]) => mean(al!, ar!) - mean(bl!, br!), [beforeLeft, beforeRight, afterLeft, afterRight], limits)
@@ -95,8 +139,16 @@ export default defineCalculator({
   remarks(context) {
     const { input, output, say } = context
     const remarks: Remark[] = [readingOf(context), ...sidesOf(context)]
-    if (input.frictionBand > STICKY_BAND) remarks.push({ kind: 'next', text: `A band of ${say.quantity(input.frictionBand, 'mm', 1)} hides small changes. Free the fork first, then read the marks again.` })
-    else if (Math.abs(middle(output.heightChange) ?? 0) <= input.frictionBand) remarks.push({ kind: 'next', text: 'To see finer, push down, let rise and read; lift, let sink and read; then use the mean of the two. Friction then drops out, and only the error of the readings is left.' })
+    if (input.frictionBand > STICKY_BAND)
+      remarks.push({
+        kind: 'next',
+        text: `A band of ${say.quantity(input.frictionBand, 'mm', 1)} hides small changes. Free the fork first, then read the marks again.`,
+      })
+    else if (Math.abs(middle(output.heightChange) ?? 0) <= input.frictionBand)
+      remarks.push({
+        kind: 'next',
+        text: 'To see finer, push down, let rise and read; lift, let sink and read; then use the mean of the two. Friction then drops out, and only the error of the readings is left.',
+      })
     else remarks.push({ kind: 'next', text: 'Take this change to the ride-height calculator. It tells what the geometry did.' })
     return remarks
   },
@@ -104,13 +156,24 @@ export default defineCalculator({
     {
       title: 'Six millimetres up, just past a band of 5 mm',
       given: { beforeLeft: 115, beforeRight: 115, afterLeft: 121, afterRight: 121.5, frictionBand: 5, travel: 120, readingPlusMinus: 0 },
-      expect: { heightChange: { value: 6.25, tolerance: 1e-9 }, share: { value: 5.208333333, tolerance: 1e-6 }, sideDifference: { value: -0.5, tolerance: 1e-9 } },
-      working: 'Worked by hand. Mean before (115 + 115)/2 = 115; mean after (121 + 121.5)/2 = 121.25; change 6.25 mm; 6.25/120 = 5.208 %. Left less right: 121 − 121.5 = −0.5 mm.',
+      expect: {
+        heightChange: { value: 6.25, tolerance: 1e-9 },
+        share: { value: 5.208333333, tolerance: 1e-6 },
+        sideDifference: { value: -0.5, tolerance: 1e-9 },
+      },
+      working:
+        'Worked by hand. Mean before (115 + 115)/2 = 115; mean after (121 + 121.5)/2 = 121.25; change 6.25 mm; 6.25/120 = 5.208 %. Left less right: 121 − 121.5 = −0.5 mm.',
     },
     {
       title: 'A lower front, the sides apart',
       given: { beforeLeft: 118, beforeRight: 117, afterLeft: 110, afterRight: 107, frictionBand: 4, travel: 150, readingPlusMinus: 0 },
-      expect: { heightChange: { value: -9, tolerance: 1e-9 }, share: { value: -6, tolerance: 1e-9 }, leftChange: { value: -8, tolerance: 1e-9 }, rightChange: { value: -10, tolerance: 1e-9 }, sideBefore: { value: 1, tolerance: 1e-9 } },
+      expect: {
+        heightChange: { value: -9, tolerance: 1e-9 },
+        share: { value: -6, tolerance: 1e-9 },
+        leftChange: { value: -8, tolerance: 1e-9 },
+        rightChange: { value: -10, tolerance: 1e-9 },
+        sideBefore: { value: 1, tolerance: 1e-9 },
+      },
       working: 'Worked by hand. Left 110 − 118 = −8, right 107 − 117 = −10, mean −9 mm; −9/150 = −6 %. Before, left less right is 118 − 117 = 1 mm.',
     },
   ],

@@ -14,7 +14,11 @@ export const standardFromLimit = (limit: number): number => limit / Math.sqrt(3)
 export const expanded = (standard: number): number => FACTOR * standard
 
 /** An estimate and the interval about it that covers about 95 %. */
-export const about = (value: number, standard: number): Interval & { value: number } => ({ value, low: value - expanded(standard), high: value + expanded(standard) })
+export const about = (value: number, standard: number): Interval & { value: number } => ({
+  value,
+  low: value - expanded(standard),
+  high: value + expanded(standard),
+})
 
 /** Carries readings, each within its ± limit, through a measurement function to an interval that covers about 95 %. Units are the caller's. */
 export function measured(measure: (values: number[]) => number, values: readonly number[], limits: readonly number[]): Interval & { value: number } {

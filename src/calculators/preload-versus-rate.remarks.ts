@@ -35,7 +35,8 @@ function toppedOut({ input, output, say, before }: Context): Remark[] {
   const leave = middle(output.loadToLeaveTopStop) ?? 0
   const first = `The fork stands on its top stop. Preload raises nothing here: it raises the load needed to leave the stop, now ${say.quantity(leave, 'N', 0)}`
   const was = before ? middle(before.output.loadToLeaveTopStop) : null
-  const second = was !== null && Math.abs(leave - was) > 0.5 ? `, ${say.quantity(was, 'N', 0)} before.` : `, against ${say.quantity(input.load, 'N', 0)} carried.`
+  const second =
+    was !== null && Math.abs(leave - was) > 0.5 ? `, ${say.quantity(was, 'N', 0)} before.` : `, against ${say.quantity(input.load, 'N', 0)} carried.`
   return [text('reading', first + second), text('next', 'Take preload out until the bike sinks off the stop, or the front will clack over every crest.')]
 }
 
@@ -46,7 +47,14 @@ function preloadOnly(context: Held): Remark[] {
   const force = say.quantity(middle(output.springForce) ?? 0, 'N', 0)
   const reading = `${say.quantity(Math.abs(wound), 'mm', 0)} ${wound > 0 ? 'more' : 'less'} preload, and the front sits ${say.quantity(Math.abs(rose), 'mm', 1)} ${rose >= 0 ? 'higher' : 'lower'}.`
   const missing = 1 - rose / wound
-  const remarks = [text('reading', Math.abs(missing) < NOTICEABLE ? `${reading} The springs push with ${force} as before, on the same slope. ${gained(context)}` : `${reading} ${gained(context)}`)]
+  const remarks = [
+    text(
+      'reading',
+      Math.abs(missing) < NOTICEABLE
+        ? `${reading} The springs push with ${force} as before, on the same slope. ${gained(context)}`
+        : `${reading} ${gained(context)}`,
+    ),
+  ]
   if (Math.abs(missing) >= NOTICEABLE) remarks.push(text('limit', whyLess(context, wound)))
   return remarks
 }
@@ -66,7 +74,10 @@ function rateOnly(context: Held): Remark[] {
   const [now, was] = [middle(output.rateHere) ?? 0, middle(before.output.rateHere) ?? 0]
   const rose = (middle(before.output.travelUsed) ?? 0) - (middle(output.travelUsed) ?? 0)
   return [
-    text('reading', `Another rate is another slope: each millimetre deeper now takes ${say.quantity(now, 'N/mm', 1)}, before ${say.quantity(was, 'N/mm', 1)}. The front also sits ${say.quantity(Math.abs(rose), 'mm', 1)} ${rose >= 0 ? 'higher' : 'lower'}. The spring force is the load's, as before.`),
+    text(
+      'reading',
+      `Another rate is another slope: each millimetre deeper now takes ${say.quantity(now, 'N/mm', 1)}, before ${say.quantity(was, 'N/mm', 1)}. The front also sits ${say.quantity(Math.abs(rose), 'mm', 1)} ${rose >= 0 ? 'higher' : 'lower'}. The spring force is the load's, as before.`,
+    ),
     text('next', 'Set the preload so that the height is back on its mark. Then the two springs differ by their slope alone.'),
   ]
 }
@@ -75,12 +86,22 @@ function bothChanged({ output, before, say }: Held): Remark[] {
   const rose = (middle(before.output.travelUsed) ?? 0) - (middle(output.travelUsed) ?? 0)
   const [now, was] = [ends(output.forceAtFullTravel), ends(before.output.forceAtFullTravel)]
   const deep = now && was ? ` At full travel ${say.quantity(now[0], 'N', 0)} stand against ${say.quantity(was[0], 'N', 0)}.` : ''
-  return [text('reading', `Rate and preload both changed. At this load the height differs by ${say.change(rose, 'mm', 1)}; deeper in the travel the two forks part.${deep}`)]
+  return [
+    text(
+      'reading',
+      `Rate and preload both changed. At this load the height differs by ${say.change(rose, 'mm', 1)}; deeper in the travel the two forks part.${deep}`,
+    ),
+  ]
 }
 
 function alone({ output, say }: Context): Remark[] {
   const used = say.quantity(middle(output.travelUsed) ?? 0, 'mm', 1)
-  return [text('reading', `The fork carries its load ${used} down. The springs are squeezed by ${say.quantity(middle(output.squeeze) ?? 0, 'mm', 1)} in all: that length belongs to the load and the rate, and preload only moves where it is found.`)]
+  return [
+    text(
+      'reading',
+      `The fork carries its load ${used} down. The springs are squeezed by ${say.quantity(middle(output.squeeze) ?? 0, 'mm', 1)} in all: that length belongs to the load and the rate, and preload only moves where it is found.`,
+    ),
+  ]
 }
 
 /** What the two set-ups mean for the rider. */
@@ -88,11 +109,18 @@ export function remarksOf(context: Context): Remark[] {
   const { input, output, before } = context
   if (output.where === 'on its top stop') return toppedOut(context)
   const remarks: Remark[] = []
-  if (output.where === 'at full travel') remarks.push(text('reading', 'The fork stands at the end of its travel under this load. No preload within reason cures that: it takes a stiffer spring.'))
+  if (output.where === 'at full travel')
+    remarks.push(text('reading', 'The fork stands at the end of its travel under this load. No preload within reason cures that: it takes a stiffer spring.'))
   else if (before && onlySpringsDiffer(context as Held)) remarks.push(...compared(context as Held))
   else remarks.push(...alone(context))
-  if (output.forceAtFullTravel === null) remarks.push({ kind: 'caution', caution: 'overfilled-fork-locks', text: 'Oil fills the leg before the travel ends. The fork locks there and can burst its seals: this is no set-up to ride.' })
-  if (output.where === 'between its stops' && (middle(output.travelUsed) ?? 0) > (1 - LITTLE_LEFT) * input.travel) remarks.push(text('next', 'Less than a tenth of the travel is left at rest. Look for a stiffer spring before more preload.'))
+  if (output.forceAtFullTravel === null)
+    remarks.push({
+      kind: 'caution',
+      caution: 'overfilled-fork-locks',
+      text: 'Oil fills the leg before the travel ends. The fork locks there and can burst its seals: this is no set-up to ride.',
+    })
+  if (output.where === 'between its stops' && (middle(output.travelUsed) ?? 0) > (1 - LITTLE_LEFT) * input.travel)
+    remarks.push(text('next', 'Less than a tenth of the travel is left at rest. Look for a stiffer spring before more preload.'))
   return remarks
 }
 

@@ -1,5 +1,6 @@
 import { forkForce, forkLimit, forkRate, forkTravel, springForce } from '../core/index.ts'
 import type { Fork, Gas } from '../core/index.ts'
+import { checks } from './preload-versus-rate.checks.ts'
 import { defineCalculator } from './define.ts'
 import type { Interval } from './define.ts'
 import { remarksOf } from './preload-versus-rate.remarks.ts'
@@ -17,15 +18,81 @@ const LOCKING = 0.9
 const SHARES = [0.5, 1, 1.5, 2]
 
 const inputs = {
-  rate: { kind: 'quantity', label: 'Spring rate, each leg', quantity: 'rate', unit: 'N/mm', range: [3, 20], step: 0.1, default: 9, procedure: 'test-a-spring', typical: [7, 10], typicalFrom: 'common practice for road forks, no published source' },
-  preload: { kind: 'quantity', label: 'Preload', hint: 'How far the spring is squeezed at full extension.', quantity: 'length', unit: 'mm', range: [0, 60], step: 1, default: 25, typical: [5, 25], typicalFrom: 'common practice for road forks, no published source' },
-  load: { kind: 'quantity', label: 'Load along the fork', hint: 'What the springs of both legs carry: wheel load less wheel, brakes and sliders, times the cosine of the rake.', quantity: 'force', unit: 'N', range: [0, 6000], step: 1, default: 971, procedure: 'weigh-the-bike', typical: [800, 1200], typicalFrom: 'road bikes with a rider, from the invented bikes' },
+  rate: {
+    kind: 'quantity',
+    label: 'Spring rate, each leg',
+    quantity: 'rate',
+    unit: 'N/mm',
+    range: [3, 20],
+    step: 0.1,
+    default: 9,
+    procedure: 'test-a-spring',
+    typical: [7, 10],
+    typicalFrom: 'common practice for road forks, no published source',
+  },
+  preload: {
+    kind: 'quantity',
+    label: 'Preload',
+    hint: 'How far the spring is squeezed at full extension.',
+    quantity: 'length',
+    unit: 'mm',
+    range: [0, 60],
+    step: 1,
+    default: 25,
+    typical: [5, 25],
+    typicalFrom: 'common practice for road forks, no published source',
+  },
+  load: {
+    kind: 'quantity',
+    label: 'Load along the fork',
+    hint: 'What the springs of both legs carry: wheel load less wheel, brakes and sliders, times the cosine of the rake.',
+    quantity: 'force',
+    unit: 'N',
+    range: [0, 6000],
+    step: 1,
+    default: 971,
+    procedure: 'weigh-the-bike',
+    typical: [800, 1200],
+    typicalFrom: 'road bikes with a rider, from the invented bikes',
+  },
   travel: { kind: 'quantity', label: 'Full travel', quantity: 'length', unit: 'mm', range: [50, 350], step: 1, default: 120, more: true },
   gas: { kind: 'choice', label: 'Air above the oil', options: { none: 'left out', sealed: 'sealed in' }, default: 'none', more: true },
-  airHeight: { kind: 'quantity', label: 'Oil height', hint: 'Top of the tube down to the oil, fork collapsed, spring out.', quantity: 'length', unit: 'mm', range: [40, 250], step: 1, default: 130, more: true, when: { gas: 'sealed' }, procedure: 'set-oil-height' },
+  airHeight: {
+    kind: 'quantity',
+    label: 'Oil height',
+    hint: 'Top of the tube down to the oil, fork collapsed, spring out.',
+    quantity: 'length',
+    unit: 'mm',
+    range: [40, 250],
+    step: 1,
+    default: 130,
+    more: true,
+    when: { gas: 'sealed' },
+    procedure: 'set-oil-height',
+  },
   topOut: { kind: 'choice', label: 'Top-out spring', options: { none: 'left out', fitted: 'fitted' }, default: 'none', more: true },
-  topOutRate: { kind: 'quantity', label: 'Top-out rate, both legs', quantity: 'rate', unit: 'N/mm', range: [5, 100], step: 1, default: 30, more: true, when: { topOut: 'fitted' } },
-  topOutLength: { kind: 'quantity', label: 'Top-out spring works over the last', quantity: 'length', unit: 'mm', range: [1, 40], step: 1, default: 8, more: true, when: { topOut: 'fitted' } },
+  topOutRate: {
+    kind: 'quantity',
+    label: 'Top-out rate, both legs',
+    quantity: 'rate',
+    unit: 'N/mm',
+    range: [5, 100],
+    step: 1,
+    default: 30,
+    more: true,
+    when: { topOut: 'fitted' },
+  },
+  topOutLength: {
+    kind: 'quantity',
+    label: 'Top-out spring works over the last',
+    quantity: 'length',
+    unit: 'mm',
+    range: [1, 40],
+    step: 1,
+    default: 8,
+    more: true,
+    when: { topOut: 'fitted' },
+  },
 } as const
 
 const outputs = {
@@ -37,8 +104,14 @@ const outputs = {
   loadToLeaveTopStop: { label: 'Load that leaves the top stop', quantity: 'force', unit: 'N', digits: 0 },
   where: { kind: 'text', label: 'Where it stands' },
   heights: {
-    kind: 'table', label: 'The same fork under other loads', more: true,
-    columns: [{ id: 'load', label: 'Load', quantity: 'force', unit: 'N', digits: 0 }, { id: 'travel', label: 'Travel used', quantity: 'length', unit: 'mm', digits: 1 }, { id: 'slope', label: 'Slope', quantity: 'rate', unit: 'N/mm', digits: 1 }],
+    kind: 'table',
+    label: 'The same fork under other loads',
+    more: true,
+    columns: [
+      { id: 'load', label: 'Load', quantity: 'force', unit: 'N', digits: 0 },
+      { id: 'travel', label: 'Travel used', quantity: 'length', unit: 'mm', digits: 1 },
+      { id: 'slope', label: 'Slope', quantity: 'rate', unit: 'N/mm', digits: 1 },
+    ],
   },
 } as const
 
@@ -87,7 +160,11 @@ export default defineCalculator({
     'The load stays the same. On a bike it changes by about 1 N for a millimetre of height.',
     'Sealed air is that of the invented middleweight roadster: tube 43 mm, bore 38 mm, 56 cm³ of spring, spacer and cap in each leg, closed at full extension. At rest it is squeezed slowly.',
   ],
-  leavesOut: ['Friction: about 60 N each way, 3 mm at 18 N/mm.', 'Damping, which holds up nothing at rest.', 'The rear, which follows when the front moves: see the whole-bike calculator.'],
+  leavesOut: [
+    'Friction: about 60 N each way, 3 mm at 18 N/mm.',
+    'Damping, which holds up nothing at rest.',
+    'The rear, which follows when the front moves: see the whole-bike calculator.',
+  ],
   inputs,
   outputs,
   baseline: () => ({ rate: 9, preload: 15 }),
@@ -116,39 +193,11 @@ export default defineCalculator({
     const { travel, cause } = forkLimit(fork)
     const last = cause === 'locked' ? travel * 0.99 : travel
     const places = Array.from({ length: 61 }, (_, step) => (last * step) / 60)
-    return { curve: places.map((x): readonly [number, number] => [x, forkForce(fork, x)]), heights: output.heights as readonly (readonly [number, number, number])[] }
+    return {
+      curve: places.map((x): readonly [number, number] => [x, forkForce(fork, x)]),
+      heights: output.heights as readonly (readonly [number, number, number])[],
+    }
   },
   remarks: remarksOf,
-  checks: [
-    {
-      title: 'Fifteen millimetres of preload under 971 N',
-      given: { rate: 9, preload: 15, load: 971, travel: 120 },
-      expect: { travelUsed: { value: 38.944444444, tolerance: 1e-6 }, springForce: { value: 971, tolerance: 1e-6 }, squeeze: { value: 53.944444444, tolerance: 1e-6 }, forceAtFullTravel: { value: 2430, tolerance: 1e-6 }, loadToLeaveTopStop: { value: 270, tolerance: 1e-6 } },
-      working: 'Worked by hand. Two legs of 9 N/mm make 18. Squeezed by 971/18 = 53.944 mm, of which 15 are preload: 38.944 mm of travel. At full travel 18 × (15 + 120) = 2430 N. To leave the stop 18 × 15 = 270 N.',
-    },
-    {
-      title: 'Ten millimetres more: the same force and slope, ten millimetres of height',
-      given: { rate: 9, preload: 25, load: 971, travel: 120 },
-      expect: { travelUsed: { value: 28.944444444, tolerance: 1e-6 }, springForce: { value: 971, tolerance: 1e-6 }, rateHere: { value: 18, tolerance: 1e-9 }, squeeze: { value: 53.944444444, tolerance: 1e-6 }, forceAtFullTravel: { value: 2610, tolerance: 1e-6 } },
-      working: 'Worked by hand. 971/18 = 53.944 mm again; less 25 leaves 28.944 mm. At full travel 18 × 145 = 2610 N, 7.4 % more than 2430.',
-    },
-    {
-      title: 'On the top stop',
-      given: { rate: 9, preload: 60, load: 971, travel: 120 },
-      expect: { travelUsed: { value: 0, tolerance: 1e-9 }, springForce: { value: 1080, tolerance: 1e-6 }, loadToLeaveTopStop: { value: 1080, tolerance: 1e-6 } },
-      working: 'Worked by hand. 18 × 60 = 1080 N is above 971 N, so the fork stands on its stop and the stop takes 109 N.',
-    },
-    {
-      title: 'A top-out spring takes part of the load',
-      given: { rate: 9, preload: 30, load: 500, travel: 120, topOut: 'fitted', topOutRate: 30, topOutLength: 8 },
-      expect: { travelUsed: { value: 4.166666667, tolerance: 1e-6 }, rateHere: { value: 48, tolerance: 1e-9 }, loadToLeaveTopStop: { value: 300, tolerance: 1e-6 } },
-      working: 'Worked by hand. 18 (30 + x) − 30 (8 − x) = 500 gives 540 − 240 + 48 x = 500, x = 4.167 mm. Both springs work: 18 + 30 = 48 N/mm. At x = 0: 300 N.',
-    },
-    {
-      title: 'Air takes part of the load',
-      given: { rate: 9, preload: 15, load: 971, travel: 120, gas: 'sealed', airHeight: 130 },
-      expect: { travelUsed: { value: 35.1, tolerance: 0.05 } },
-      working: 'Worked by hand for one leg. Tube area π·43²/4 = 1452.2 mm², bore 1134.1 mm². Air at full extension 1134.1 × 130 − 56 000 + 1452.2 × 120 = 265 697 mm³; at 35.1 mm 214 725 mm³. Force 1452.2 × 0.101325 × (265 697/214 725 − 1) = 34.9 N, 69.9 N the pair. 18 (15 + 35.1) + 69.9 = 971.7 N: within 0.05 mm.',
-    },
-  ],
+  checks,
 })

@@ -1,5 +1,6 @@
 import { forkForce, forkLimit, forkRate, forkTravel, springDeflection, springForce, springLimit } from '../core/index.ts'
 import type { CoilGroup, Fork } from '../core/index.ts'
+import { checks } from './progressive-spring.checks.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
 import { remarksOf } from './progressive-spring.remarks.ts'
 
@@ -8,14 +9,30 @@ const load = (label: string, standard: number) =>
 
 const inputs = {
   groups: {
-    kind: 'table', label: 'Lengths of coils, each with one pitch', hint: 'Rate of that length alone, and how far it squeezes until its coils touch.', rows: [1, 4],
+    kind: 'table',
+    label: 'Lengths of coils, each with one pitch',
+    hint: 'Rate of that length alone, and how far it squeezes until its coils touch.',
+    rows: [1, 4],
     columns: [
       { id: 'rate', label: 'Rate', quantity: 'rate', unit: 'N/mm', range: [1, 200] },
       { id: 'closes', label: 'Touches after', quantity: 'length', unit: 'mm', range: [1, 500] },
     ],
-    default: [[24, 15], [12, 150]],
+    default: [
+      [24, 15],
+      [12, 150],
+    ],
   },
-  preload: { kind: 'quantity', label: 'Preload', quantity: 'length', unit: 'mm', range: [0, 60], step: 1, default: 15, typical: [5, 25], typicalFrom: 'common practice for road forks, no published source' },
+  preload: {
+    kind: 'quantity',
+    label: 'Preload',
+    quantity: 'length',
+    unit: 'mm',
+    range: [0, 60],
+    step: 1,
+    default: 15,
+    typical: [5, 25],
+    typicalFrom: 'common practice for road forks, no published source',
+  },
   riderLoad: load('Load along the fork, with rider', 971),
   staticLoad: { ...load('Load along the fork, bike alone', 640), more: true },
   brakingLoad: { ...load('Load along the fork, braking', 2200), hint: 'From the braking calculator.', more: true },
@@ -36,8 +53,14 @@ const outputs = {
   sameLinear: { label: 'One rate that rides at the same height, each leg', quantity: 'rate', unit: 'N/mm', digits: 2, more: true },
   linearAtEnd: { label: 'That one at the end of travel, both legs', quantity: 'force', unit: 'N', digits: 0, more: true },
   closings: {
-    kind: 'table', label: 'Where each length closes',
-    columns: [{ id: 'rate', label: 'Rate of it alone', quantity: 'rate', unit: 'N/mm', digits: 1 }, { id: 'force', label: 'Force, one leg', quantity: 'force', unit: 'N', digits: 0 }, { id: 'travel', label: 'Travel', quantity: 'length', unit: 'mm', digits: 1 }, { kind: 'text', id: 'when', label: 'That is' }],
+    kind: 'table',
+    label: 'Where each length closes',
+    columns: [
+      { id: 'rate', label: 'Rate of it alone', quantity: 'rate', unit: 'N/mm', digits: 1 },
+      { id: 'force', label: 'Force, one leg', quantity: 'force', unit: 'N', digits: 0 },
+      { id: 'travel', label: 'Travel', quantity: 'length', unit: 'mm', digits: 1 },
+      { kind: 'text', id: 'when', label: 'That is' },
+    ],
   },
 } as const
 
@@ -93,7 +116,11 @@ export default defineCalculator({
   title: 'Progressive spring',
   question: 'Which spring?',
   answers: 'Where the close coils touch, and which rate works where the bike rides.',
-  assumes: ['The two legs are alike.', 'Within one length the coils have one pitch and touch all at once.', 'A length of coils alone has the rate that its own count gives: fewer coils, stiffer.'],
+  assumes: [
+    'The two legs are alike.',
+    'Within one length the coils have one pitch and touch all at once.',
+    'A length of coils alone has the rate that its own count gives: fewer coils, stiffer.',
+  ],
   leavesOut: [
     'Coils that close one after another, which rounds the corner off: a spring wound with a slowly changing pitch has no sharp corner at all.',
     'Air, which stiffens every sealed fork deep in its travel: see the oil-height calculator.',
@@ -131,7 +158,9 @@ export default defineCalculator({
   picture(input, output) {
     const fork = forkOf(input)
     const limit = forkLimit(fork).travel
-    const corners = closingsOf(input).map(({ travel }) => travel).filter((travel) => travel > 0 && travel < limit)
+    const corners = closingsOf(input)
+      .map(({ travel }) => travel)
+      .filter((travel) => travel > 0 && travel < limit)
     const even = Array.from({ length: 41 }, (_, step) => (limit * step) / 40)
     // a corner is two rates at one place: the slope is drawn as a step
     const places = [...even, ...corners].sort((a, b) => a - b)
@@ -139,30 +168,18 @@ export default defineCalculator({
     const just = limit * 1e-7
     return {
       force: places.map((x): readonly [number, number] => [x, forkForce(fork, x)]),
-      rate: places.flatMap((x): (readonly [number, number])[] => (x > just ? [[x, forkRate(fork, x - just)], [x, forkRate(fork, x)]] : [[x, forkRate(fork, x)]])),
+      rate: places.flatMap((x): (readonly [number, number])[] =>
+        x > just
+          ? [
+              [x, forkRate(fork, x - just)],
+              [x, forkRate(fork, x)],
+            ]
+          : [[x, forkRate(fork, x)]],
+      ),
       corners: corners.map((x): readonly [number, number] => [x, forkForce(fork, x)]),
       linear: sameLinear === null ? [] : places.map((x): readonly [number, number] => [x, 2 * springForce([{ rate: sameLinear }], input.preload + x)]),
     }
   },
   remarks: remarksOf,
-  checks: [
-    {
-      title: 'Two lengths of coils, the close ones shut before the rider sits',
-      given: { groups: [[24, 18], [12, 150]], preload: 15, staticLoad: 640, riderLoad: 971, brakingLoad: 2200, travel: 120 },
-      expect: { staticRate: { value: 16, tolerance: 1e-6 }, staticTravel: { value: 25, tolerance: 1e-6 }, riderRate: { value: 24, tolerance: 1e-6 }, riderTravel: { value: 43.458333333, tolerance: 1e-6 }, firstClosing: { value: 39, tolerance: 1e-6 }, closingForce: { value: 864, tolerance: 1e-6 } },
-      working: 'Worked by hand, one leg. Together 1/(1/24 + 1/12) = 8 N/mm. The close coils touch at 24 × 18 = 432 N, after 432/8 = 54 mm, so at 39 mm of travel. Bike alone 320/8 − 15 = 25 mm. With rider 485.5 N: 18 + 485.5/12 − 15 = 43.458 mm, on 12 N/mm each, 24 the pair.',
-    },
-    {
-      title: 'More preload under the same load: the same coils closed, at another height',
-      given: { groups: [[24, 18], [12, 150]], preload: 25, staticLoad: 640, riderLoad: 971, brakingLoad: 2200, travel: 120 },
-      expect: { riderRate: { value: 24, tolerance: 1e-6 }, riderTravel: { value: 33.458333333, tolerance: 1e-6 }, closingForce: { value: 864, tolerance: 1e-6 }, firstClosing: { value: 29, tolerance: 1e-6 } },
-      working: 'Worked by hand. The force decides which coils are shut, and the load has not changed: 432 N each leg as before. All places move up by the 10 mm of preload.',
-    },
-    {
-      title: 'One length only is a spring of one rate',
-      given: { groups: [[9, 200]], preload: 15, riderLoad: 971, travel: 120 },
-      expect: { riderRate: { value: 18, tolerance: 1e-6 }, riderTravel: { value: 38.944444444, tolerance: 1e-6 }, forceAtEnd: { value: 2430, tolerance: 1e-6 } },
-      working: 'Worked by hand. 971/18 − 15 = 38.944 mm; 18 × 135 = 2430 N.',
-    },
-  ],
+  checks,
 })

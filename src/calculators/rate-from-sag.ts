@@ -1,5 +1,6 @@
 import { DomainError, estimateSpring, forkForceFromAxleLoad, propagate } from '../core/index.ts'
 import type { Fork, SpringEstimate } from '../core/index.ts'
+import { checks } from './rate-from-sag.checks.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
 import { about, expanded, standardFromLimit } from './measured.ts'
 import { remarksOf } from './rate-from-sag.remarks.ts'
@@ -7,7 +8,17 @@ import { remarksOf } from './rate-from-sag.remarks.ts'
 const tube = (label: string, hint: string, standard: number) =>
   ({ kind: 'quantity', label, hint, quantity: 'length', unit: 'mm', range: [10, 400], step: 0.1, default: standard, procedure: 'measure-front-sag' }) as const
 const onScale = (label: string, standard: number) =>
-  ({ kind: 'quantity', label, hint: 'Front wheel on a scale, rear wheel on a block as high as the scale.', quantity: 'load', unit: 'kg load', range: [20, 400], step: 0.1, default: standard, procedure: 'weigh-the-bike' }) as const
+  ({
+    kind: 'quantity',
+    label,
+    hint: 'Front wheel on a scale, rear wheel on a block as high as the scale.',
+    quantity: 'load',
+    unit: 'kg load',
+    range: [20, 400],
+    step: 0.1,
+    default: standard,
+    procedure: 'weigh-the-bike',
+  }) as const
 const gasPart = (label: string, hint: string, range: readonly [number, number], standard: number) =>
   ({ kind: 'quantity', label, hint, quantity: 'length', unit: 'mm', range, step: 0.5, default: standard, more: true, when: { gas: 'sealed' } }) as const
 
@@ -17,17 +28,72 @@ const inputs = {
   staticLoad: onScale('Front wheel load, bike alone', 100),
   riderLoad: onScale('Front wheel load, with rider', 137.2),
   extended: { ...tube('Exposed tube, wheel hanging', 'Needed for the preload, not for the rate.', 150), more: true },
-  unsprungMass: { kind: 'quantity', label: 'Front unsprung mass', hint: 'Wheel, tyre, discs, calipers, sliders, mudguard.', quantity: 'mass', unit: 'kg', range: [5, 60], step: 0.5, default: 28, typical: [20, 35], typicalFrom: 'common practice for road bikes, no published source', more: true },
-  rake: { kind: 'quantity', label: 'Rake', quantity: 'angle', unit: '°', range: [15, 40], step: 0.1, default: 25, typical: [23, 28], typicalFrom: 'common practice for road bikes, no published source', more: true, procedure: 'measure-geometry' },
+  unsprungMass: {
+    kind: 'quantity',
+    label: 'Front unsprung mass',
+    hint: 'Wheel, tyre, discs, calipers, sliders, mudguard.',
+    quantity: 'mass',
+    unit: 'kg',
+    range: [5, 60],
+    step: 0.5,
+    default: 28,
+    typical: [20, 35],
+    typicalFrom: 'common practice for road bikes, no published source',
+    more: true,
+  },
+  rake: {
+    kind: 'quantity',
+    label: 'Rake',
+    quantity: 'angle',
+    unit: '°',
+    range: [15, 40],
+    step: 0.1,
+    default: 25,
+    typical: [23, 28],
+    typicalFrom: 'common practice for road bikes, no published source',
+    more: true,
+    procedure: 'measure-geometry',
+  },
   readingPlusMinus: { kind: 'quantity', label: 'Each length is within ±', quantity: 'length', unit: 'mm', range: [0, 10], step: 0.1, default: 1, more: true },
   loadPlusMinus: { kind: 'quantity', label: 'Each load is within ±', quantity: 'load', unit: 'kg load', range: [0, 10], step: 0.1, default: 0.5, more: true },
-  step: { kind: 'quantity', label: 'Step between springs on offer, each leg', quantity: 'rate', unit: 'N/mm', range: [0.1, 3], step: 0.1, default: 0.5, more: true },
+  step: {
+    kind: 'quantity',
+    label: 'Step between springs on offer, each leg',
+    quantity: 'rate',
+    unit: 'N/mm',
+    range: [0.1, 3],
+    step: 0.1,
+    default: 0.5,
+    more: true,
+  },
   gas: { kind: 'choice', label: 'Take the air out', options: { none: 'no', sealed: 'yes, I have its sizes' }, default: 'sealed', more: true },
   airHeight: gasPart('Oil height', 'Top of the tube down to the oil, fork collapsed, spring out.', [60, 250], 130),
   tubeDiameter: gasPart('Tube, outside', 'The tube that slides through the seal.', [25, 65], 43),
   boreDiameter: gasPart('Tube, bore', 'Inside the tube that holds spring and oil.', [20, 60], 38),
-  stackVolume: { kind: 'quantity', label: 'Spring, spacer and cap in the tube', quantity: 'volume', unit: 'cm³', range: [0, 150], step: 1, default: 56, typical: [40, 80], typicalFrom: 'reckoned from common wire and spacers, no published source', more: true, when: { gas: 'sealed' } },
-  travel: { kind: 'quantity', label: 'Full travel', quantity: 'length', unit: 'mm', range: [50, 350], step: 1, default: 120, more: true, when: { gas: 'sealed' } },
+  stackVolume: {
+    kind: 'quantity',
+    label: 'Spring, spacer and cap in the tube',
+    quantity: 'volume',
+    unit: 'cm³',
+    range: [0, 150],
+    step: 1,
+    default: 56,
+    typical: [40, 80],
+    typicalFrom: 'reckoned from common wire and spacers, no published source',
+    more: true,
+    when: { gas: 'sealed' },
+  },
+  travel: {
+    kind: 'quantity',
+    label: 'Full travel',
+    quantity: 'length',
+    unit: 'mm',
+    range: [50, 350],
+    step: 1,
+    default: 120,
+    more: true,
+    when: { gas: 'sealed' },
+  },
 } as const
 
 const outputs = {
@@ -65,11 +131,14 @@ interface Read {
 }
 
 function refuseWrongOrder(input: Read): void {
-  if (input.staticReading <= input.riderReading) throw new InputRefusal('riderReading', 'With the rider the exposed tube must be shorter than with the bike alone')
+  if (input.staticReading <= input.riderReading)
+    throw new InputRefusal('riderReading', 'With the rider the exposed tube must be shorter than with the bike alone')
   if (input.extended < input.staticReading) throw new InputRefusal('extended', 'With the wheel hanging the exposed tube must be the longest')
   if (input.riderLoad <= input.staticLoad) throw new InputRefusal('riderLoad', 'The load with the rider must be above the load of the bike alone')
-  if (input.gas === 'sealed' && input.travel < input.extended - input.riderReading) throw new InputRefusal('travel', 'Full travel is less than the sag with the rider. Check the travel and the readings')
-  if (input.gas === 'sealed' && input.boreDiameter >= input.tubeDiameter) throw new InputRefusal('boreDiameter', 'The bore must be smaller than the outside of the tube')
+  if (input.gas === 'sealed' && input.travel < input.extended - input.riderReading)
+    throw new InputRefusal('travel', 'Full travel is less than the sag with the rider. Check the travel and the readings')
+  if (input.gas === 'sealed' && input.boreDiameter >= input.tubeDiameter)
+    throw new InputRefusal('boreDiameter', 'The bore must be smaller than the outside of the tube')
 }
 
 /** The fork whose air is to be taken out; its springs do not enter. */
@@ -96,7 +165,8 @@ function estimateOf(input: Read): SpringEstimate {
     return estimateSpring({ ...readings, fork: airOf(input) })
   } catch (error) {
     // the readings are in order by now: what is left are sizes that leave no room for air
-    if (error instanceof DomainError) throw new InputRefusal('airHeight', 'With these sizes no air is left above the oil. Check oil height, tube, and what stands in it')
+    if (error instanceof DomainError)
+      throw new InputRefusal('airHeight', 'With these sizes no air is left above the oil. Check oil height, tube, and what stands in it')
     throw error
   }
 }
@@ -108,15 +178,6 @@ function lineAt(input: Read, sag: number): { sag: number; force: number; error: 
   const limits = [input.readingPlusMinus, input.readingPlusMinus, limit, limit]
   const { value, uncertainty } = propagate(line, [input.staticReading, input.riderReading, staticForce, riderForce], limits.map(standardFromLimit))
   return { sag, force: value, error: expanded(uncertainty) }
-}
-
-/** A fork whose rate differs by `by` [N/m], drawn through the reading of the bike alone, from where it carries nothing to `deepest` [m]. */
-function neighbour(input: Read, by: number, deepest: number): (readonly [sag: number, force: number])[] {
-  const { staticForce } = forcesOf(input)
-  const rate = Math.max(1, estimateOf(input).rate + by)
-  const sag = input.extended - input.staticReading
-  const from = Math.max(0, sag - staticForce / rate)
-  return [from, deepest].map((at) => [at, staticForce + rate * (at - sag)] as const)
 }
 
 /** How far beyond the deeper reading the line is drawn. */
@@ -170,28 +231,8 @@ export default defineCalculator({
       rider: { sag: input.extended - input.riderReading, force: riderForce },
       limits: { length: input.readingPlusMinus, force: limit },
       line: Array.from({ length: 25 }, (_, index) => lineAt(input, (deepest * index) / 24)),
-      neighbours: [-1, 1].map((side) => neighbour(input, 2 * side * input.step, deepest)),
     }
   },
   remarks: remarksOf,
-  checks: [
-    {
-      title: 'Two sags of a fork of 18 N/mm without air',
-      given: { extended: 150, staticReading: 129.4, riderReading: 111.1, staticLoad: 100, riderLoad: 137.2, unsprungMass: 28, rake: 25, gas: 'none' },
-      expect: { staticForce: { value: 639.92, tolerance: 0.05 }, riderForce: { value: 970.54, tolerance: 0.05 }, rate: { value: 18.067, tolerance: 0.003 }, preload: { value: 14.82, tolerance: 0.02 } },
-      working: 'Worked by hand. (100 − 28) × 9.80665 × cos 25° = 706.08 × 0.906308 = 639.92 N; (137.2 − 28) × 9.80665 × 0.906308 = 970.55 N. Sags 20.6 and 38.9 mm. 330.62/18.3 = 18.067 N/mm; 639.92/18.067 − 20.6 = 14.82 mm.',
-    },
-    {
-      title: 'What ±1 mm and ±0.5 kg leave of it',
-      given: { extended: 150, staticReading: 129.4, riderReading: 111.1, staticLoad: 100, riderLoad: 137.2, unsprungMass: 28, rake: 25, readingPlusMinus: 1, loadPlusMinus: 0.5, gas: 'none' },
-      expect: { perLeg: { value: 9.033, tolerance: 0.002 } },
-      working: 'Worked by hand (JCGM 100). Lengths 1/√3 = 0.577 mm, difference 0.816 mm of 18.3: 4.46 %. Loads 0.5 × 9.80665 × 0.9063/√3 = 2.566 N, difference 3.63 N of 330.6: 1.10 %. Together 4.60 %; times 1.96 is ±9.0 %, ±0.81 N/mm on 9.03 each leg.',
-    },
-    {
-      title: 'The air taken out',
-      given: { extended: 150, staticReading: 131.3, riderReading: 114.9, staticLoad: 100, riderLoad: 137.2, unsprungMass: 28, rake: 25, gas: 'sealed', airHeight: 130, tubeDiameter: 43, boreDiameter: 38, stackVolume: 56, travel: 120 },
-      expect: { rate: { value: 20.16, tolerance: 0.02 }, springPerLeg: { value: 9.0, tolerance: 0.06 } },
-      working: 'Worked by hand. The fork of 9 N/mm a leg with 15 mm of preload and air sits at 18.7 and 35.1 mm. 330.6/16.4 = 20.16 N/mm: the air makes 18 read 20. Air at 18.7 mm: 2 × 147.14 × (265 697/238 541 − 1) = 33.5 N; at 35.1: 69.9 N. (330.6 − 36.4)/16.4 = 17.94, 8.97 each leg; the tenth of a millimetre of the readings is the rest.',
-    },
-  ],
+  checks,
 })

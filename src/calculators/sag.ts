@@ -14,10 +14,40 @@ const inputs = {
   extended: tube('Exposed tube, wheel hanging', 'Seal to the edge of the lower yoke, wheel clear of the ground.', 40, 150),
   settledDown: tube('Exposed tube, pushed down and let rise', 'Push down hard, let it come up slowly, read.', 10, 112),
   settledUp: tube('Exposed tube, lifted and let sink', 'Lift, let it sink slowly, read.', 10, 118),
-  travel: { kind: 'quantity', label: 'Full travel', quantity: 'length', unit: 'mm', range: [50, 350], step: 1, default: 120, typical: [110, 140], typicalFrom: 'common practice for road bikes, no published source' },
-  windowLow: { kind: 'quantity', label: 'Window, from', hint: 'With rider on a road bike 25 to 33 %, bike alone 10 to 20 %: common practice, no published source.', quantity: 'share', unit: '%', range: [0, 60], step: 1, default: 25, more: true },
+  travel: {
+    kind: 'quantity',
+    label: 'Full travel',
+    quantity: 'length',
+    unit: 'mm',
+    range: [50, 350],
+    step: 1,
+    default: 120,
+    typical: [110, 140],
+    typicalFrom: 'common practice for road bikes, no published source',
+  },
+  windowLow: {
+    kind: 'quantity',
+    label: 'Window, from',
+    hint: 'With rider on a road bike 25 to 33 %, bike alone 10 to 20 %: common practice, no published source.',
+    quantity: 'share',
+    unit: '%',
+    range: [0, 60],
+    step: 1,
+    default: 25,
+    more: true,
+  },
   windowHigh: { kind: 'quantity', label: 'Window, to', quantity: 'share', unit: '%', range: [0, 60], step: 1, default: 33, more: true },
-  readingPlusMinus: { kind: 'quantity', label: 'Each reading is within ±', hint: 'A tape against a sitting rider: about 1 mm.', quantity: 'length', unit: 'mm', range: [0, 5], step: 0.1, default: 1, more: true },
+  readingPlusMinus: {
+    kind: 'quantity',
+    label: 'Each reading is within ±',
+    hint: 'A tape against a sitting rider: about 1 mm.',
+    quantity: 'length',
+    unit: 'mm',
+    range: [0, 5],
+    step: 0.1,
+    default: 1,
+    more: true,
+  },
 } as const
 
 const outputs = {
@@ -29,8 +59,10 @@ const outputs = {
 } as const
 
 function refuseWrongOrder(extended: number, down: number, up: number): void {
-  if (up < down) throw new InputRefusal('settledUp', 'The reading after lifting must not be below the one after pushing down. Check whether the two were swapped')
-  if (extended < up) throw new InputRefusal('extended', 'The reading with the wheel hanging must be the longest of the three. Lift the wheel clear and read again')
+  if (up < down)
+    throw new InputRefusal('settledUp', 'The reading after lifting must not be below the one after pushing down. Check whether the two were swapped')
+  if (extended < up)
+    throw new InputRefusal('extended', 'The reading with the wheel hanging must be the longest of the three. Lift the wheel clear and read again')
 }
 
 /** Against a window, with what the ± leaves open. */
@@ -51,7 +83,10 @@ function readingOf({ output, input, say }: Context): Remark {
   const places: Record<string, string> = { 'inside the window': 'inside', 'less sag than the window': 'less than', 'more sag than the window': 'more than' }
   const verdict = places[output.window ?? '']
   const place = verdict === undefined ? `at an edge of the window of ${window}, closer than the readings can tell` : `${verdict} the window of ${window}`
-  return { kind: 'reading', text: `The bike settles about ${sag} down, ${share} of its travel: ${place}. Friction can hold it anywhere within ${middleBand} of travel.` }
+  return {
+    kind: 'reading',
+    text: `The bike settles about ${sag} down, ${share} of its travel: ${place}. Friction can hold it anywhere within ${middleBand} of travel.`,
+  }
 }
 
 export default defineCalculator({
@@ -75,22 +110,41 @@ export default defineCalculator({
   compute({ extended, settledDown, settledUp, travel, windowLow, windowHigh, readingPlusMinus }) {
     refuseWrongOrder(extended, settledDown, settledUp)
     if (windowHigh < windowLow) throw new InputRefusal('windowHigh', 'The window must end at or above where it starts')
-    if (extended - (settledDown + settledUp) / 2 > travel) throw new InputRefusal('travel', 'Full travel is less than the sag that was read. Check the travel and the readings')
+    if (extended - (settledDown + settledUp) / 2 > travel)
+      throw new InputRefusal('travel', 'Full travel is less than the sag that was read. Check the travel and the readings')
     const { sag, frictionBand, share } = sagFromMarks({ extended, settledDown, settledUp, travel })
     const limits = [readingPlusMinus, readingPlusMinus, readingPlusMinus]
     const reading = measured(([e, d, u]) => e! - (d! + u!) / 2, [extended, settledDown, settledUp], limits)
     const band = measured(([d, u]) => u! - d!, [settledDown, settledUp], limits.slice(1))
     const part = { value: share!, low: reading.low / travel, high: reading.high / travel }
-    return { sag: { ...reading, value: sag }, rests: { low: extended - settledUp, high: extended - settledDown }, frictionBand: { ...band, value: frictionBand }, share: part, window: against(part, windowLow, windowHigh) }
+    return {
+      sag: { ...reading, value: sag },
+      rests: { low: extended - settledUp, high: extended - settledDown },
+      frictionBand: { ...band, value: frictionBand },
+      share: part,
+      window: against(part, windowLow, windowHigh),
+    }
   },
   remarks(context) {
     const { input, output, say } = context
     const band = middle(output.frictionBand) ?? 0
     const remarks: Remark[] = [readingOf(context)]
-    if (band > STICKY_BAND) remarks.push({ kind: 'next', text: `A band of ${say.quantity(band, 'mm', 1)} is wide. Free the fork before you choose a spring or a preload by this figure: a softer spring does not cure friction, it widens the band.` })
-    else if (output.window === 'inside the window') remarks.push({ kind: 'next', text: 'Write all three readings down, not the sag alone. The right sag does not prove the right spring: many pairs of rate and preload give it. Read the sag of the bike alone too.' })
+    if (band > STICKY_BAND)
+      remarks.push({
+        kind: 'next',
+        text: `A band of ${say.quantity(band, 'mm', 1)} is wide. Free the fork before you choose a spring or a preload by this figure: a softer spring does not cure friction, it widens the band.`,
+      })
+    else if (output.window === 'inside the window')
+      remarks.push({
+        kind: 'next',
+        text: 'Write all three readings down, not the sag alone. The right sag does not prove the right spring: many pairs of rate and preload give it. Read the sag of the bike alone too.',
+      })
     else remarks.push({ kind: 'next', text: 'Preload moves the bike along its travel, close to a millimetre for a millimetre. Read again after each step.' })
-    if (input.readingPlusMinus > 0 && band < 2 * input.readingPlusMinus) remarks.push({ kind: 'limit', text: `The band is smaller than two readings within ±${say.quantity(input.readingPlusMinus, 'mm', 1)} can show. Read each three times and use the means.` })
+    if (input.readingPlusMinus > 0 && band < 2 * input.readingPlusMinus)
+      remarks.push({
+        kind: 'limit',
+        text: `The band is smaller than two readings within ±${say.quantity(input.readingPlusMinus, 'mm', 1)} can show. Read each three times and use the means.`,
+      })
     return remarks
   },
   checks: [
@@ -104,7 +158,8 @@ export default defineCalculator({
       title: 'What ±1 mm in each reading makes of it',
       given: { extended: 150, settledDown: 112, settledUp: 118, travel: 120, readingPlusMinus: 1 },
       expect: { sag: { value: 35, tolerance: 1e-9 } },
-      working: 'Worked by hand (JCGM 100, 4.3.7 and 5.1.2). One reading within ±1 mm: 1/√3 = 0.577 mm. Sag is e − (d + u)/2: 0.577·√(1 + ¼ + ¼) = 0.707 mm; times 1.96 is ±1.39 mm.',
+      working:
+        'Worked by hand (JCGM 100, 4.3.7 and 5.1.2). One reading within ±1 mm: 1/√3 = 0.577 mm. Sag is e − (d + u)/2: 0.577·√(1 + ¼ + ¼) = 0.707 mm; times 1.96 is ±1.39 mm.',
     },
     {
       title: 'The bike alone',

@@ -24,23 +24,36 @@ function oneRate({ input, output, say }: Context): Remark[] {
   const within = middle(output.within) ?? 0
   const given = `${say.quantity(rate, 'N/mm', 2)}, give or take ${say.quantity(within * rate, 'N/mm', 2)}: ${say.quantity(within, '%', 1)} of it.`
   const remarks: Remark[] = [{ kind: 'reading', text: given }]
-  if (input.rows.length < 3) return [...remarks, { kind: 'next', text: 'Two readings give a slope and no warning. Take six: their scatter shows how far to trust it.' }]
+  if (input.rows.length < 3)
+    return [...remarks, { kind: 'next', text: 'Two readings give a slope and no warning. Take six: their scatter shows how far to trust it.' }]
   const bow = bowOf(output.misses)
   if (input.rows.length >= 5 && bow > BOW * input.forcePlusMinus) {
-    remarks.push({ kind: 'next', text: `The ends stand ${say.quantity(bow, 'N', 0)} above the middle, which is more than the readings’ ±. That is a bow, not scatter: look for two rates.` })
+    remarks.push({
+      kind: 'next',
+      text: `The ends stand ${say.quantity(bow, 'N', 0)} above the middle, which is more than the readings’ ±. That is a bow, not scatter: look for two rates.`,
+    })
   } else if (within > NEIGHBOURS / 2) {
-    remarks.push({ kind: 'next', text: `That is too wide to tell it from a neighbour ${say.quantity(NEIGHBOURS, '%', 0)} away. Take more readings, further apart: the ± shrinks with the stretch that they span.` })
+    remarks.push({
+      kind: 'next',
+      text: `That is too wide to tell it from a neighbour ${say.quantity(NEIGHBOURS, '%', 0)} away. Take more readings, further apart: the ± shrinks with the stretch that they span.`,
+    })
   } else remarks.push({ kind: 'next', text: 'Test the other spring of the pair on a fresh sheet. Call them different only where the two ± do not meet.' })
   return remarks
 }
 
 function twoRates({ input, output, say }: Context): Remark[] {
   if (output.kind !== 'two rates') {
-    const why = input.rows.length < 5 ? 'Two rates take at least five readings.' : 'One rate through the free length scatters no worse than two would: an F test at 5 % sees no reason for a second.'
+    const why =
+      input.rows.length < 5
+        ? 'Two rates take at least five readings.'
+        : 'One rate through the free length scatters no worse than two would: an F test at 5 % sees no reason for a second.'
     return [{ kind: 'reading', text: `${why} The single rate is ${say.quantity(middle(output.rate) ?? 0, 'N/mm', 2)}.` }]
   }
   return [
-    { kind: 'reading', text: `It starts at ${say.quantity(middle(output.rate) ?? 0, 'N/mm', 2)}. After ${say.quantity(middle(output.closesAt) ?? 0, 'mm', 0)} of squeeze the close coils touch, and the open ones alone give ${say.quantity(middle(output.secondRate) ?? 0, 'N/mm', 2)}.` },
+    {
+      kind: 'reading',
+      text: `It starts at ${say.quantity(middle(output.rate) ?? 0, 'N/mm', 2)}. After ${say.quantity(middle(output.closesAt) ?? 0, 'mm', 0)} of squeeze the close coils touch, and the open ones alone give ${say.quantity(middle(output.secondRate) ?? 0, 'N/mm', 2)}.`,
+    },
     { kind: 'next', text: 'Take both to the progressive-spring calculator. It shows which of them works where the bike rides.' },
   ]
 }

@@ -1,5 +1,6 @@
 import { coverageFactor, fitLine, fitProgressive, springForce } from '../core/index.ts'
 import type { CoilGroup } from '../core/index.ts'
+import { checks } from './spring-test.checks.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
 import type { Interval } from './define.ts'
 import { COVERAGE, expanded, standardFromLimit } from './measured.ts'
@@ -10,15 +11,36 @@ const FEWEST_FOR_TWO = 5
 
 const inputs = {
   rows: {
-    kind: 'table', label: 'Readings', hint: 'Type them, or paste two columns: length, then force.', procedure: 'test-a-spring', rows: [2, 60],
+    kind: 'table',
+    label: 'Readings',
+    hint: 'Type them, or paste two columns: length, then force.',
+    procedure: 'test-a-spring',
+    rows: [2, 60],
     columns: [
       { id: 'length', label: 'Length', quantity: 'length', unit: 'mm', range: [5, 700] },
       { id: 'force', label: 'Force', quantity: 'force', unit: 'N', range: [0, 20000] },
     ],
-    default: [[330, 172], [310, 357], [290, 533], [270, 716], [250, 893], [230, 1080]],
+    default: [
+      [330, 172],
+      [310, 357],
+      [290, 533],
+      [270, 716],
+      [250, 893],
+      [230, 1080],
+    ],
   },
   fit: { kind: 'choice', label: 'Look for', options: { line: 'one rate', two: 'two rates' }, default: 'line' },
-  freeLength: { kind: 'quantity', label: 'Free length', hint: 'Standing free. Two rates need it; one rate finds it for itself.', quantity: 'length', unit: 'mm', range: [10, 700], step: 0.5, default: 350, when: { fit: 'two' } },
+  freeLength: {
+    kind: 'quantity',
+    label: 'Free length',
+    hint: 'Standing free. Two rates need it; one rate finds it for itself.',
+    quantity: 'length',
+    unit: 'mm',
+    range: [10, 700],
+    step: 0.5,
+    default: 350,
+    when: { fit: 'two' },
+  },
   lengthPlusMinus: { kind: 'quantity', label: 'Each length is within ±', quantity: 'length', unit: 'mm', range: [0, 5], step: 0.1, default: 0.5, more: true },
   forcePlusMinus: { kind: 'quantity', label: 'Each force is within ±', quantity: 'force', unit: 'N', range: [0, 200], step: 1, default: 5, more: true },
 } as const
@@ -34,7 +56,15 @@ const outputs = {
   worst: { label: 'Largest miss', quantity: 'force', unit: 'N', digits: 1, signed: true, more: true },
   foundLength: { label: 'Length at which the line reaches no force', quantity: 'length', unit: 'mm', digits: 1, more: true },
   rSquared: { label: 'r²', quantity: 'ratio', unit: '', digits: 5, more: true },
-  misses: { kind: 'table', label: 'Each reading against the fit', columns: [{ id: 'length', label: 'Length', quantity: 'length', unit: 'mm', digits: 1 }, { id: 'force', label: 'Force', quantity: 'force', unit: 'N', digits: 0 }, { id: 'miss', label: 'Misses the fit by', quantity: 'force', unit: 'N', digits: 1 }] },
+  misses: {
+    kind: 'table',
+    label: 'Each reading against the fit',
+    columns: [
+      { id: 'length', label: 'Length', quantity: 'length', unit: 'mm', digits: 1 },
+      { id: 'force', label: 'Force', quantity: 'force', unit: 'N', digits: 0 },
+      { id: 'miss', label: 'Misses the fit by', quantity: 'force', unit: 'N', digits: 1 },
+    ],
+  },
 } as const
 
 export type SpringTestInputs = typeof inputs
@@ -68,7 +98,8 @@ interface Fit {
 function refuseUseless(input: Tested): void {
   const lengths = input.rows.map(([length]) => length!)
   if (Math.max(...lengths) === Math.min(...lengths)) throw new InputRefusal('rows', 'Readings need at least two different lengths')
-  if (input.fit === 'two' && Math.max(...lengths) > input.freeLength) throw new InputRefusal('freeLength', 'Free length must be at least the longest length read')
+  if (input.fit === 'two' && Math.max(...lengths) > input.freeLength)
+    throw new InputRefusal('freeLength', 'Free length must be at least the longest length read')
 }
 
 /** Standard error of the slope that the ± of the readings alone would give at these lengths. */
@@ -142,7 +173,10 @@ export default defineCalculator({
     'One rate: a straight line by least squares. Its ± is Student’s factor times the standard error, and never less than what the ± of the readings allows (JCGM 100).',
     'Two rates: each force starts from no force at the free length, and the second rate is kept only where an F test at 5 % asks for it.',
   ],
-  leavesOut: ['Rubbing on the guide rod, which reads as force one way and as less of it the other.', 'A scale that is wrong throughout by the same share: the rate is wrong by that share, and no scatter shows it.'],
+  leavesOut: [
+    'Rubbing on the guide rod, which reads as force one way and as less of it the other.',
+    'A scale that is wrong throughout by the same share: the rate is wrong by that share, and no scatter shows it.',
+  ],
   inputs,
   outputs,
   compute(input) {
@@ -150,7 +184,19 @@ export default defineCalculator({
     const misses = pointsOf(input).map(([length, force]): [number, number, number] => [length, force, force - fit.force(length)])
     const worst = misses.reduce((most, [, , miss]) => (Math.abs(miss) > Math.abs(most) ? miss : most), 0)
     const { rate, secondRate, closesAt, kind, rateError, scatter, foundLength, rSquared } = fit
-    return { rate, within: typeof rate === 'number' ? null : (rate.high - rate.low) / 2 / (rate.value ?? rate.high), secondRate, closesAt, kind, rateError, scatter, worst, foundLength, rSquared, misses }
+    return {
+      rate,
+      within: typeof rate === 'number' ? null : (rate.high - rate.low) / 2 / (rate.value ?? rate.high),
+      secondRate,
+      closesAt,
+      kind,
+      rateError,
+      scatter,
+      worst,
+      foundLength,
+      rSquared,
+      misses,
+    }
   },
   picture(input) {
     const fit = fitOf(input)
@@ -160,18 +206,5 @@ export default defineCalculator({
     return { line: places.map((length): Point => [length, fit.force(length)]), half: places.map((length) => fit.half(length)) }
   },
   remarks: remarksOf,
-  checks: [
-    {
-      title: 'Five readings on a line but one',
-      given: { rows: [[100, 0], [90, 100], [80, 200], [70, 310], [60, 400]], fit: 'line', lengthPlusMinus: 0, forcePlusMinus: 0 },
-      expect: { rate: { value: 10.1, tolerance: 1e-9 }, rateError: { value: 0.15275, tolerance: 1e-4 }, scatter: { value: 4.8305, tolerance: 1e-3 } },
-      working: 'Worked by hand. Mean length 80, mean force 202. Σ(x − 80)² = 1000; Σ(x − 80)(F − 202) = 20(−202) + 10(−102) + 0 − 10(108) − 20(198) = −10 100; slope −10.1. So 10.1 N/mm. The line misses by 0, −1, −2, 7, −4 N, squares 70: √(70/3) = 4.830 N of scatter. Error of the slope 4.830/√1000 = 0.153 N/mm.',
-    },
-    {
-      title: 'Two rates that meet after 40 mm',
-      given: { rows: [[290, 80], [280, 160], [270, 240], [260, 320], [250, 440], [240, 560], [230, 680]], fit: 'two', freeLength: 300 },
-      expect: { rate: { value: 8, tolerance: 1e-6 }, secondRate: { value: 12, tolerance: 1e-6 }, closesAt: { value: 40, tolerance: 1e-6 } },
-      working: 'Worked by hand. Up to 40 mm of squeeze 80 N for each 10 mm, 8 N/mm; beyond, 120 N for each 10 mm, 12 N/mm.',
-    },
-  ],
+  checks,
 })

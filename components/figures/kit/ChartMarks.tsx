@@ -1,6 +1,6 @@
 import { area, line } from 'd3-shape'
 import type { JSX } from 'preact'
-import { LETTER, textWidth } from './chart-scale.ts'
+import { LETTER } from './chart-scale.ts'
 import type { Layout } from './chart-scale.ts'
 import type { Band, Curve, Frame, Point, Rule, Span, XY } from './chart-types.ts'
 
@@ -81,25 +81,12 @@ export function SpanArea({ frame, span }: { frame: Frame; span: Span }): JSX.Ele
   )
 }
 
+/** Its label is placed with the others, see `placeLabels`. */
 export function RuleLine({ frame, rule }: { frame: Frame; rule: Rule }): JSX.Element {
   const { left, right, top, bottom } = frame
   const at = round(rule.axis === 'x' ? frame.x(rule.at) : frame.y(rule.at))
   const ends = rule.axis === 'x' ? { x1: at, x2: at, y1: top, y2: bottom } : { x1: left, x2: right, y1: at, y2: at }
-  const spare = rule.axis === 'x' && at + 5 + textWidth(rule.label ?? '') > right
-  const labelled =
-    rule.axis === 'x'
-      ? { x: spare ? at - 5 : at + 5, y: top + LETTER - 3, 'text-anchor': spare ? ('end' as const) : ('start' as const) }
-      : { x: left + 5, y: at - 5 }
-  return (
-    <g>
-      <line class={`chart-rule ${rule.as}`} {...ends} />
-      {rule.label && (
-        <text class={`chart-label ${rule.as}`} {...labelled}>
-          {rule.label}
-        </text>
-      )}
-    </g>
-  )
+  return <line class={`chart-rule ${rule.as}`} {...ends} />
 }
 
 function ErrorBars({ frame, point }: { frame: Frame; point: Point }): JSX.Element | null {

@@ -1,5 +1,5 @@
 import { LETTER, textWidth } from './chart-scale.ts'
-import type { ChartProps, Frame, XY } from './chart-types.ts'
+import type { ChartProps, Frame, Rule, XY } from './chart-types.ts'
 
 /** A label with its place in the drawing. */
 export interface PlacedLabel {
@@ -68,39 +68,58 @@ function spots(frame: Frame, points: readonly XY[]): XY[] {
   return last < 0 ? [] : [1, 0.88, 0.75, 0.62, 0.5, 0.38, 0.25, 0.1].map((share) => inside[Math.round(share * last)]!)
 }
 
+/** A rule covers what it crosses, all along. */
+function ruleInk(frame: Frame, { axis, at }: Rule): XY[] {
+  const along = axis === 'x' ? [frame.top, frame.bottom] : [frame.left, frame.right]
+  const count = Math.ceil((along[1]! - along[0]!) / 6)
+  return Array.from({ length: count }, (_, step): XY => (axis === 'x' ? [frame.x(at), along[0]! + 6 * step] : [along[0]! + 6 * step, frame.y(at)]))
+}
+
+/** Along a rule: a level one is labelled near its ends, an upright one near its top. */
+function besideRule(frame: Frame, { axis, at, label = '', as }: Rule): PlacedLabel[] {
+  const x = axis === 'x' ? [frame.x(at)] : [frame.left + 5, frame.right - 5]
+  const y = axis === 'x' ? [frame.top + LETTER, frame.bottom - LETTER] : [frame.y(at)]
+  return y.flatMap((upright) => x.flatMap((along) => around(label, as, [along, upright], axis === 'x' ? 5 : 4)))
+}
+
+/** A marker is a small cross of ink. */
+const markerInk = ([x, y]: XY): XY[] => [
+  [x, y],
+  [x + 5, y],
+  [x - 5, y],
+  [x, y + 5],
+  [x, y - 5],
+]
+
+/** The candidate that costs least, earlier ones first among equals. */
+function cheapest(candidates: readonly PlacedLabel[], frame: Frame, placed: readonly Box[], ink: readonly XY[]): PlacedLabel | undefined {
+  let best: PlacedLabel | undefined
+  let least = Infinity
+  for (const [rank, candidate] of candidates.entries()) {
+    const price = cost(candidate, frame, placed, ink) + rank
+    if (price < least) [best, least] = [candidate, price]
+  }
+  return best
+}
+
 /**
- * Puts each label of a curve or point where it covers least, so that no legend is needed and labels stay apart while values
- * move. Labels of points go first: a curve has more room.
+ * Puts each label of a rule, point, curve or band where it covers least, so that no legend is needed and labels stay apart
+ * while values move. A curve comes late: it has the most room.
  */
-export function placeLabels({ curves = [], bands = [], points = [] }: ChartProps, frame: Frame): PlacedLabel[] {
-  const markers = points.map(({ x, y }): XY => [frame.x(x), frame.y(y)])
-  const ink = [
-    ...inkOf(
-      frame,
-      curves.map((curve) => curve.points),
-    ),
-    ...markers.flatMap(([x, y]): XY[] => [
-      [x, y],
-      [x + 5, y],
-      [x - 5, y],
-      [x, y + 5],
-      [x, y - 5],
-    ]),
-  ]
+export function placeLabels({ curves = [], bands = [], points = [], rules = [] }: ChartProps, frame: Frame): PlacedLabel[] {
+  const spotOf = ({ x, y }: { x: number; y: number }): XY => [frame.x(x), frame.y(y)]
+  const lines = curves.map((curve) => curve.points)
+  const ink = [...inkOf(frame, lines), ...points.flatMap((point) => markerInk(spotOf(point))), ...rules.flatMap((rule) => ruleInk(frame, rule))]
+  const along = (label: string, as: string, line: readonly XY[]): PlacedLabel[] => spots(frame, line).flatMap((spot) => around(label, as, spot, 5))
   const wanted = [
-    ...points.flatMap(({ label, as, x, y }) => (label ? [around(label, as, [frame.x(x), frame.y(y)], 8)] : [])),
-    ...curves.flatMap(({ label, as, points: line }) => (label ? [spots(frame, line).flatMap((spot) => around(label, as, spot, 5))] : [])),
-    ...bands.flatMap(({ label, as, high }) => (label ? [spots(frame, high).flatMap((spot) => around(label, as, spot, 5))] : [])),
+    ...rules.flatMap((rule) => (rule.label ? [besideRule(frame, rule)] : [])),
+    ...points.flatMap((point) => (point.label ? [around(point.label, point.as, spotOf(point), 8)] : [])),
+    ...curves.flatMap(({ label, as, points: line }) => (label ? [along(label, as, line)] : [])),
+    ...bands.flatMap(({ label, as, high }) => (label ? [along(label, as, high)] : [])),
   ]
   const placed: PlacedLabel[] = []
   for (const candidates of wanted) {
-    const boxes = placed.map(boxOf)
-    let best: PlacedLabel | undefined
-    let least = Infinity
-    for (const [rank, candidate] of candidates.entries()) {
-      const price = cost(candidate, frame, boxes, ink) + rank
-      if (price < least) [best, least] = [candidate, price]
-    }
+    const best = cheapest(candidates, frame, placed.map(boxOf), ink)
     if (best) placed.push(best)
   }
   return placed
