@@ -21,6 +21,11 @@ const figures: Record<string, () => Promise<{ default: unknown }>> = {
   'rate-from-sag': () => import('./RateFromSag.tsx'),
   'fork-stack': () => import('./ForkStack.tsx'),
   'progressive-spring': () => import('./ProgressiveSpring.tsx'),
+  'ride-height': () => import('./RideHeight.tsx'),
+  trail: () => import('./Trail.tsx'),
+  'tyre-radius': () => import('./TyreRadius.tsx'),
+  'wheel-loads': () => import('./WheelLoads.tsx'),
+  'cg-height': () => import('./CgHeight.tsx'),
   'oil-height': () => import('./OilHeight.tsx'),
   'oil-viscosity': () => import('./OilViscosity.tsx'),
 }

@@ -19,7 +19,7 @@ export interface BikePicture {
   loads?: { front: number; rear: number }
   centreOfGravity?: Place
   /** people and luggage, by where they sit */
-  aboard?: readonly (Place & { name: string })[]
+  aboard?: readonly (Place & { name: string; mass: number })[]
 }
 
 /** What a stance gives a picture. */

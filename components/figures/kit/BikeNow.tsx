@@ -21,8 +21,8 @@ export function SteeringAxis({ shape, projection, state }: { shape: BikeShape; p
   )
 }
 
-/** The bike as it stands now: wheels behind, frame and engine, then swing arm, fork and axis on top. */
-export function BikeNow({ picture, shape, projection }: { picture: BikePicture; shape: BikeShape; projection: Projection }) {
+/** The bike as it stands now: wheels behind, frame and engine, then swing arm, fork and axis on top; `bare` leaves the steering axis out. */
+export function BikeNow({ picture, shape, projection, bare = false }: { picture: BikePicture; shape: BikeShape; projection: Projection; bare?: boolean }) {
   const { spot, scale } = projection
   const [front, rear] = [spot(shape.frontAxle), spot(shape.rearAxle)]
   const shock = <Shock foot={spot(shape.shockFoot)} head={spot(shape.shockHead)} scale={scale} />
@@ -37,7 +37,7 @@ export function BikeNow({ picture, shape, projection }: { picture: BikePicture; 
       <Exhaust shape={shape} projection={projection} />
       {picture.shocks > 1 && shock}
       <ForkSide shape={shape} fork={picture.fork} offset={picture.geometry.forkOffset} projection={projection} />
-      <SteeringAxis shape={shape} projection={projection} state="now" />
+      {!bare && <SteeringAxis shape={shape} projection={projection} state="now" />}
       {picture.centreOfGravity && <CentreOfGravity at={spot(picture.centreOfGravity)} />}
     </g>
   )
