@@ -52,9 +52,15 @@ function beginning(words: readonly string[], from: number, first: number): numbe
 function pieces(words: readonly string[], found: readonly boolean[]): Piece[] {
   const out: Piece[] = []
   for (const [index, word] of words.entries()) {
+    const isFound = found[index] === true
+    const space = index > 0 ? ' ' : ''
     const last = out.at(-1)
-    if (last && last.found === found[index]) last.text += ` ${word}`
-    else out.push({ text: (index > 0 ? ' ' : '') + word, found: found[index] === true })
+    if (last && last.found === isFound) last.text += space + word
+    else if (last && isFound) {
+      // the space before a found word is no part of it
+      last.text += space
+      out.push({ text: word, found: true })
+    } else out.push({ text: space + word, found: isFound })
   }
   return out
 }

@@ -4,7 +4,7 @@ import { base, loadSearch, searchSite } from './load.ts'
 import { resultItem } from './result.ts'
 import { sayCorrections, sayCount } from './say.ts'
 
-/* The search page: the words and the kinds stand in the address, the results in the list, their number in the status line. */
+/* The search page: the words and the kind stand in the address, the results in the list, their number in the status line. */
 
 const PAUSE_MS = 200
 const AT_ONCE = 10
@@ -13,6 +13,7 @@ const WORTH_SHOWING = 0.3
 
 const form = document.querySelector<HTMLFormElement>('[data-search-page]')
 const input = form?.querySelector<HTMLInputElement>('[name=q]')
+const select = form?.querySelector<HTMLSelectElement>('[name=kind]')
 const status = document.querySelector<HTMLElement>('[data-search-status]')
 const corrected = document.querySelector<HTMLElement>('[data-search-corrected]')
 const list = document.querySelector<HTMLOListElement>('[data-search-results]')
@@ -23,10 +24,8 @@ let run = 0
 let shown: Found | undefined
 let showing = AT_ONCE
 
-const chosenKinds = (): string[] => [...(form?.querySelectorAll<HTMLInputElement>('[name=kind]:checked') ?? [])].map(({ value }) => value)
-
-function keepInAddress(text: string, kinds: readonly string[]): void {
-  const words = new URLSearchParams([...(text ? [['q', text]] : []), ...kinds.map((kind) => ['kind', kind])])
+function keepInAddress(text: string, kind: string): void {
+  const words = new URLSearchParams({ ...(text && { q: text }), ...(kind && { kind }) })
   history.replaceState(null, '', `${location.pathname}${words.size > 0 ? `?${words}` : ''}`)
 }
 
@@ -65,8 +64,8 @@ async function show(found: Found, text: string, current: number): Promise<void> 
 async function search(): Promise<void> {
   const current = ++run
   const text = input?.value.trim() ?? ''
-  const kinds = chosenKinds()
-  keepInAddress(text, kinds)
+  const kind = select?.value ?? ''
+  keepInAddress(text, kind)
   if (text === '') {
     clear()
     if (empty) empty.hidden = false
@@ -74,7 +73,7 @@ async function search(): Promise<void> {
     return
   }
   try {
-    const found = await searchSite(text, readKinds(kinds))
+    const found = await searchSite(text, readKinds([kind]))
     if (current === run) await show(found, text, current)
   } catch {
     if (current !== run) return
@@ -98,8 +97,7 @@ async function showMore(): Promise<void> {
 function start(): void {
   const words = new URLSearchParams(location.search)
   if (input) input.value = words.get('q') ?? ''
-  const kinds = new Set<string>(readKinds(words.getAll('kind')))
-  for (const box of form?.querySelectorAll<HTMLInputElement>('[name=kind]') ?? []) box.checked = kinds.has(box.value)
+  if (select) select.value = [...readKinds(words.getAll('kind'))][0] ?? ''
   if (input?.value) void search()
   let pause: ReturnType<typeof setTimeout> | undefined
   input?.addEventListener('focus', () => void loadSearch().catch(() => undefined), { once: true })
@@ -112,9 +110,7 @@ function start(): void {
     clearTimeout(pause)
     void search()
   })
-  form?.addEventListener('change', (event) => {
-    if (event.target !== input) void search()
-  })
+  select?.addEventListener('change', () => void search())
   more?.addEventListener('click', () => void showMore())
 }
 

@@ -79,7 +79,7 @@ function takenApart(word: string, lexicon: Lexicon): string[] | undefined {
 /** The most used word that goes on from what was typed. */
 const begun = (word: string, lexicon: Lexicon): string | undefined => (word.length > 3 ? lexicon.words.find((other) => other.startsWith(word)) : undefined)
 
-/** How an unknown word is read: in its parts, as the beginning of a word, as two words, as a slip; else as it stands. */
+/** How an unknown word is read: in its parts, as the beginning of a word, as two words, as a slip; else as it stands. A slip in a stop word is no word at all. */
 function unknown({ word, parts }: Typed, lexicon: Lexicon, corrections: Correction[]): Alternative[] {
   if (parts.length > 1 && parts.some((part) => lexicon.roots.has(stem(part)))) return [alternative(parts, 1)]
   const whole = begun(word, lexicon)
@@ -88,6 +88,7 @@ function unknown({ word, parts }: Typed, lexicon: Lexicon, corrections: Correcti
   if (halves) return [alternative(halves, JOINED)]
   const meant = nearestWord(word, lexicon.words)
   if (meant === undefined) return [alternative([word], 1)]
+  if (lexicon.stop.has(meant)) return []
   corrections.push({ wrote: word, searched: meant })
   return [alternative([meant], CORRECTED)]
 }
@@ -120,7 +121,7 @@ export function readQuery(text: string, lexicon: Lexicon): Query {
       at += 1
     } else {
       const { ways, used } = waysToRead(typed, all[at + 1], lexicon, corrections)
-      concepts.push(concept(ways, lexicon))
+      if (ways.length > 0) concepts.push(concept(ways, lexicon))
       at += used
     }
   }
