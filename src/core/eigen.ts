@@ -82,6 +82,24 @@ function blockStart(h: Matrix, high: number): number {
 }
 
 /**
+ * Sum and product of the two shifts for a block that ends at `high`: the eigenvalues of its last corner; where those are real, the nearer one twice,
+ * for two far apart can hold each other up. A rare matrix turns in a circle even so: every tenth try takes others.
+ * Source: Anderson et al., LAPACK's dlahqr, after Day 1996.
+ */
+function shifts(h: Matrix, high: number, tries: number): [number, number] {
+  const [a, b, c, d] = [at(h, high - 1, high - 1), at(h, high - 1, high), at(h, high, high - 1), at(h, high, high)]
+  if (tries % 10 === 0) {
+    const size = Math.abs(c) + Math.abs(at(h, high - 1, high - 2))
+    const centre = d + 0.75 * size
+    return [2 * centre, centre * centre + 0.4375 * size * size]
+  }
+  const [first, second] = blockEigenvalues(a, b, c, d)
+  if (!first || !second || first.im !== 0) return [a + d, a * d - b * c]
+  const near = Math.abs(first.re - d) < Math.abs(second.re - d) ? first.re : second.re
+  return [2 * near, near * near]
+}
+
+/**
  * Eigenvalues of a small real square matrix, largest real part first (a pair: positive imaginary part first). Householder reduction
  * to Hessenberg form, then QR with double shifts: orthogonal steps alone, so that each result belongs to a matrix within rounding of the
  * given one. Source: Golub and Van Loan, Matrix Computations, ch. 7.
@@ -97,13 +115,9 @@ export function eigenvalues(matrix: readonly (readonly number[])[]): Complex[] {
     if (low === high) found.push({ re: at(h, high, high), im: 0 })
     else if (low === high - 1) found.push(...blockEigenvalues(at(h, low, low), at(h, low, high), at(h, high, low), at(h, high, high)))
     else {
-      const [a, b, c, d] = [at(h, high - 1, high - 1), at(h, high - 1, high), at(h, high, high - 1), at(h, high, high)]
-      // A rare matrix turns in a circle under its own shifts (a cyclic permutation does): every tenth try takes others.
-      const odd = Math.abs(c) + Math.abs(at(h, high - 1, high - 2))
       tries += 1
       if (tries > 300) throw new Error('the QR iteration did not settle')
-      if (tries % 10 === 0) sweep(h, low, high, 1.5 * odd, odd * odd)
-      else sweep(h, low, high, a + d, a * d - b * c)
+      sweep(h, low, high, ...shifts(h, high, tries))
       continue
     }
     high = low - 1

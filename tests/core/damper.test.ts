@@ -12,6 +12,7 @@ describe('damperForce', () => {
     expectWithin(damperForce(damper, -0.05), -100, rounding(100))
     expectWithin(damperForce(damper, -0.1), -200, rounding(200))
     expectWithin(damperForce(damper, -0.3), -300, rounding(300))
+    expectWithin(damperForce(damper, -0.14), -220, rounding(220))
     expectWithin(damperForce({ ...damper, compression: { kind: 'square', coefficient: 300 } }, 2), 1200, rounding(1200))
   })
 

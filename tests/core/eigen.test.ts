@@ -41,11 +41,21 @@ describe('eigenvalues', () => {
     expect(eigenvalues(Array.from({ length: 4 }, () => [0, 0, 0, 0]))).toEqual(Array.from({ length: 4 }, () => ({ re: 0, im: 0 })))
   })
 
-  test('eigenvalues of a cyclic permutation are the fourth roots of 1, where plain shifts turn in a circle', () => {
+  test('eigenvalues of a cyclic permutation are the fourth roots of 1', () => {
     const found = eigenvalues([[0, 0, 0, 1], [1, 0, 0, 0], [0, 1, 0, 0], [0, 0, 1, 0]]) // prettier-ignore
     const wanted = [[1, 0], [0, 1], [0, -1], [-1, 0]] // prettier-ignore
     for (const [re = NaN, im = NaN] of wanted) {
       expectWithin(Math.min(...found.map((value) => Math.hypot(value.re - re, value.im - im))), 0, 1e-14) // rounding
+    }
+  })
+
+  test('eigenvalues settle on a matrix in which plain double shifts hold each other up (Day 1996, How the QR algorithm fails to converge; from memory)', () => {
+    for (let power = 0; power <= 16; power += 0.25) {
+      const h = 10 ** -power
+      const found = eigenvalues([[0, 1, 0, 0], [1, 0, h, 0], [0, -h, 0, 1], [0, 0, 1, 0]]) // prettier-ignore
+      // λ⁴ − (2 − h²)λ² + 1 = 0: λ² = 1 − h²/2 ± i h√(1 − h²/4), so |λ| = 1; two pairs that merge as h → 0, and then carry √ε
+      for (const { re, im } of found) expectWithin(Math.hypot(re, im), 1, 1e-7)
+      for (const { im } of found) expectWithin(Math.abs(im), h / 2, 1e-7)
     }
   })
 

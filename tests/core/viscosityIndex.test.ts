@@ -75,6 +75,10 @@ describe('the table of ASTM D2270', () => {
     for (const column of [AT_100, INDEX_0, INDEX_100]) {
       column.forEach((value, i) => expect(value).toBeGreaterThan(i === 0 ? 0 : (column[i - 1] ?? NaN)))
     }
+    // a slip of one digit anywhere would show: sums of the columns at the source
+    const sum = (column: readonly number[]) => column.reduce((total, value) => total + value, 0)
+    expectWithin(sum(INDEX_0), 293891.363, 1e-7)
+    expectWithin(sum(INDEX_100), 110746.508, 1e-7)
     INDEX_100.forEach((high, i) => expect(high).toBeLessThan(INDEX_0[i] ?? NaN))
   })
 })
