@@ -6,7 +6,7 @@ import { isAsked } from '../../src/calculators/evaluate.ts'
 import type { FigureProps } from '../figures/index.ts'
 import { Field } from './Field.tsx'
 import { Remarks } from './Remarks.tsx'
-import { leadLine, Results } from './Results.tsx'
+import { leadTexts, Results } from './Results.tsx'
 import { Share } from './Share.tsx'
 import { useCalculator } from './useCalculator.ts'
 import type { CalculatorState, Mode } from './useCalculator.ts'
@@ -36,23 +36,46 @@ function useSettled(text: string): string {
 }
 
 /** One card per calculator: drawing, controls, results, the sentence that reads them, and what one can do with it. */
-export function Card({ definition, Figure, given, held, bikes, mode, base, prefix }: CardProps & { definition: Definition; Figure: ComponentType<FigureProps<unknown>> | null }): JSX.Element {
+export function Card({
+  definition,
+  Figure,
+  given,
+  held,
+  bikes,
+  mode,
+  base,
+  prefix,
+}: CardProps & { definition: Definition; Figure: ComponentType<FigureProps<unknown>> | null }): JSX.Element {
   const state = useCalculator(definition, given, held, bikes, mode, base)
   const { now, before, refusal } = state.evaluation
-  const line = leadLine(state)
-  const told = useSettled(line)
+  const leads = leadTexts(state)
+  const told = useSettled(leads.join('. '))
   return (
     <form class="sheet" data-calculator={definition.id} aria-label={definition.title} onSubmit={(event) => event.preventDefault()}>
       {definition.notice && <p class="notice">{definition.notice}</p>}
       <LinkProblems state={state} />
       <div class="draw">
-        {now && Figure ? <Figure now={now as never} before={before as never} say={state.say} prefix={`${prefix}-fig`} /> : <p class="no-picture">No drawing while the values can’t be computed.</p>}
+        {now && Figure ? (
+          <Figure now={now as never} before={before as never} say={state.say} prefix={`${prefix}-fig`} />
+        ) : (
+          <p class="no-picture">No drawing while the values can’t be computed.</p>
+        )}
       </div>
       <div class="panel">
         <Controls state={state} prefix={prefix} />
-        {line && <p class="lead-line" aria-hidden="true">{line}</p>}
-        <p class="hidden" role="status">{told}</p>
-        {refusal && <p class="error" role="alert">{refusal}</p>}
+        {leads[0] && (
+          <p class="lead-line" aria-hidden="true">
+            {leads[0]}
+          </p>
+        )}
+        <p class="hidden" role="status">
+          {told}
+        </p>
+        {refusal && (
+          <p class="error" role="alert">
+            {refusal}
+          </p>
+        )}
         <Stale state={state} />
         <Results state={state} />
         <Remarks remarks={now?.remarks ?? []} base={base} />
@@ -67,7 +90,9 @@ function LinkProblems({ state }: { state: CalculatorState }): JSX.Element | null
   if (state.linkProblems.length === 0) return null
   return (
     <ul class="link-problems error" role="alert">
-      {state.linkProblems.map((problem) => <li key={problem}>{problem}.</li>)}
+      {state.linkProblems.map((problem) => (
+        <li key={problem}>{problem}.</li>
+      ))}
     </ul>
   )
 }
@@ -82,7 +107,9 @@ function Stale({ state }: { state: CalculatorState }): JSX.Element | null {
 function Controls({ state, prefix }: { state: CalculatorState; prefix: string }): JSX.Element {
   const asked = Object.entries(state.definition.inputs).filter(([, input]) => isAsked(input, state.given))
   const fields = (more: boolean): JSX.Element[] =>
-    asked.filter(([, input]) => (input.more === true) === more).map(([id, input]: [string, Input]) => <Field key={id} id={id} input={input} state={state} prefix={prefix} />)
+    asked
+      .filter(([, input]) => (input.more === true) === more)
+      .map(([id, input]: [string, Input]) => <Field key={id} id={id} input={input} state={state} prefix={prefix} />)
   const further = fields(true)
   const hasError = asked.some(([id, input]) => input.more && (state.errors[id] ?? state.evaluation.problems[id]))
   return (
@@ -103,9 +130,17 @@ function Limits({ definition }: { definition: Definition }): JSX.Element {
     <details class="limits">
       <summary>What this assumes and leaves out</summary>
       <p>It assumes:</p>
-      <ul>{definition.assumes.map((text) => <li key={text}>{text}</li>)}</ul>
+      <ul>
+        {definition.assumes.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
       <p>It leaves out:</p>
-      <ul>{definition.leavesOut.map((text) => <li key={text}>{text}</li>)}</ul>
+      <ul>
+        {definition.leavesOut.map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
     </details>
   )
 }

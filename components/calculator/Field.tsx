@@ -50,7 +50,9 @@ function ListField({ field, id, label, hint, options, state }: ListFieldProps): 
       <label for={field}>{label}</label>
       <select id={field} name={id} aria-describedby={describedBy(field, hint, undefined)} onChange={(event) => state.set(id, event.currentTarget.value)}>
         {options.map(([value, text]) => (
-          <option key={value} value={value} selected={state.given[id] === value}>{text}</option>
+          <option key={value} value={value} selected={state.given[id] === value}>
+            {text}
+          </option>
         ))}
       </select>
       <FieldNotes field={field} hint={hint} />

@@ -24,7 +24,9 @@ export function QuantityField({ id, input, state, prefix }: FieldProps<QuantityI
         {symbol && <span class="unit"> ({symbol})</span>}
       </label>
       <div class="stepper">
-        <button type="button" class="step needs-script" aria-label={`${input.label}: less`} onClick={() => step(-1)}>−</button>
+        <button type="button" class="step needs-script" aria-label={`${input.label}: less`} onClick={() => step(-1)}>
+          −
+        </button>
         <input
           id={field}
           name={id}
@@ -45,11 +47,17 @@ export function QuantityField({ id, input, state, prefix }: FieldProps<QuantityI
             if (event.key === 'Enter') state.leave(id)
           }}
         />
-        <button type="button" class="step needs-script" aria-label={`${input.label}: more`} onClick={() => step(1)}>+</button>
+        <button type="button" class="step needs-script" aria-label={`${input.label}: more`} onClick={() => step(1)}>
+          +
+        </button>
       </div>
       {number !== undefined && !input.more && <Slider id={id} input={input} state={state} value={number} />}
       <FieldNotes field={field} hint={input.hint} error={error} />
-      {input.typical && <button type="button" class="plain needs-script" onClick={() => state.set(id, '?')}>I don’t know this one</button>}
+      {input.typical && (
+        <button type="button" class="plain needs-script" onClick={() => state.set(id, '?')}>
+          I don’t know this one
+        </button>
+      )}
     </div>
   )
 }
@@ -83,8 +91,16 @@ export function describedBy(field: string, hint: string | undefined, error: stri
 export function FieldNotes({ field, hint, error }: { field: string; hint?: string | undefined; error?: string | undefined }): JSX.Element {
   return (
     <>
-      {hint && <p class="hint" id={`${field}-hint`}>{hint}</p>}
-      {error && <p class="error" id={`${field}-error`}>{error}</p>}
+      {hint && (
+        <p class="hint" id={`${field}-hint`}>
+          {hint}
+        </p>
+      )}
+      {error && (
+        <p class="error" id={`${field}-error`}>
+          {error}
+        </p>
+      )}
     </>
   )
 }

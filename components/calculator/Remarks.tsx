@@ -12,7 +12,12 @@ export function Remarks({ remarks, base }: { remarks: readonly Remark[]; base: s
         <p key={remark.text} class={`remark ${remark.kind}`}>
           {HEADS[remark.kind] && <b>{HEADS[remark.kind]}</b>}
           {remark.text}
-          {remark.caution && <> <a href={`${base}cautions/${remark.caution}/`}>Read the caution</a></>}
+          {remark.caution && (
+            <>
+              {' '}
+              <a href={`${base}cautions/${remark.caution}/`}>Read the caution</a>
+            </>
+          )}
         </p>
       ))}
     </div>

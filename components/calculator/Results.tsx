@@ -8,7 +8,9 @@ const isInterval = (value: unknown): value is Interval => typeof value === 'obje
 
 /** A difference of temperatures converts without its offset. */
 const text = (say: Say, output: QuantityOutput, si: number): string =>
-  output.signed || output.difference ? say.change(si, output.unit, output.digits).replace(output.signed ? '' : /^\+/, '') : say.quantity(si, output.unit, output.digits)
+  output.signed || output.difference
+    ? say.change(si, output.unit, output.digits).replace(output.signed ? '' : /^\+/, '')
+    : say.quantity(si, output.unit, output.digits)
 
 /** A cell as the reader sees it: a value, a value ± its half width, a range, or a dash where it does not exist. */
 export function cellText(say: Say, output: QuantityOutput | { kind: 'text' }, value: Cell): string {
@@ -20,7 +22,13 @@ export function cellText(say: Say, output: QuantityOutput | { kind: 'text' }, va
   const symmetric = value.value !== undefined && Math.abs((value.low + value.high) / 2 - value.value) <= Math.max(1e-9 * Math.abs(value.value), half * 1e-6)
   if (symmetric) {
     const middle = say.number(value.value!, output.unit, output.digits)
-    const plus = output.unit === '°C' ? say.change(half, output.unit, output.digits).replace(/^\+/, '').replace(/[^\d.]+$/, '') : say.number(half, output.unit, output.digits)
+    const plus =
+      output.unit === '°C'
+        ? say
+            .change(half, output.unit, output.digits)
+            .replace(/^\+/, '')
+            .replace(/[^\d.]+$/, '')
+        : say.number(half, output.unit, output.digits)
     return withSymbol(`${middle} ± ${plus}`, say.symbol(output.unit))
   }
   return `${say.number(value.low, output.unit, output.digits)} to ${say.quantity(value.high, output.unit, output.digits)}`
@@ -46,13 +54,25 @@ interface RowProps {
 function Row({ id, output, now, before, say }: RowProps): JSX.Element {
   const change = !('kind' in output) && middle(now) !== null && before !== undefined && middle(before) !== null ? middle(now)! - middle(before)! : null
   return (
-    <tr class={output.lead ? 'lead' : undefined} data-row={id}>
-      <th scope="row">{output.label}</th>
-      {before !== undefined && <td class="was" data-before={id}>{cellText(say, output, before)}</td>}
-      <td class="is" {...('kind' in output && before !== undefined ? { colSpan: 2 } : {})}>
-        <output name={id} aria-live="off" {...siAttributes(now)}>{cellText(say, output, now)}</output>
+    <tr role="row" class={output.lead ? 'lead' : undefined} data-row={id}>
+      <th role="rowheader" scope="row">
+        {output.label}
+      </th>
+      {before !== undefined && (
+        <td role="cell" class="was" data-before={id}>
+          {cellText(say, output, before)}
+        </td>
+      )}
+      <td role="cell" class={'kind' in output ? 'is text' : 'is'} {...('kind' in output && before !== undefined ? { colSpan: 2 } : {})}>
+        <output name={id} aria-live="off" {...siAttributes(now)}>
+          {cellText(say, output, now)}
+        </output>
       </td>
-      {before !== undefined && !('kind' in output) && <td data-change={id}>{change === null ? '—' : say.change(change, output.unit, output.digits)}</td>}
+      {before !== undefined && !('kind' in output) && (
+        <td role="cell" data-change={id}>
+          {change === null ? '—' : say.change(change, output.unit, output.digits)}
+        </td>
+      )}
     </tr>
   )
 }
@@ -63,14 +83,26 @@ function TableResult({ id, output, rows, say }: { id: string; output: TableOutpu
       <table>
         <caption>{output.label}</caption>
         <thead>
-          <tr>{output.columns.map((column) => <th key={column.id} scope="col">{'kind' in column ? column.label : `${column.label}${say.symbol(column.unit) === '' ? '' : ` (${say.symbol(column.unit)})`}`}</th>)}</tr>
+          <tr>
+            {output.columns.map((column) => (
+              <th key={column.id} scope="col">
+                {'kind' in column ? column.label : `${column.label}${say.symbol(column.unit) === '' ? '' : ` (${say.symbol(column.unit)})`}`}
+              </th>
+            ))}
+          </tr>
         </thead>
         <tbody>
           {rows.map((row, r) => (
             <tr key={r}>
               {row.map((cell, c) => {
                 const column = output.columns[c]!
-                return <td key={c} class={'kind' in column ? 'words' : undefined}><output name={`${id}.${r}.${column.id}`} aria-live="off" {...siAttributes(cell)}>{bare(say, column, cell)}</output></td>
+                return (
+                  <td key={c} class={'kind' in column ? 'words' : undefined}>
+                    <output name={`${id}.${r}.${column.id}`} aria-live="off" {...siAttributes(cell)}>
+                      {bare(say, column, cell)}
+                    </output>
+                  </td>
+                )
               })}
             </tr>
           ))}
@@ -101,42 +133,59 @@ export function Results({ state }: { state: CalculatorState }): JSX.Element | nu
         : [<Row key={id} id={id} output={output} now={now.output[id] as Cell} before={before ? (before.output[id] as Cell) : undefined} say={state.say} />],
     )
   const head = (
-    <thead>
-      <tr>
-        <td />
-        {before && <th scope="col" class="was">before</th>}
-        <th scope="col">{before ? 'now' : 'result'}</th>
-        {before && <th scope="col">change</th>}
+    <thead role="rowgroup">
+      <tr role="row">
+        <td role="cell" />
+        {before && (
+          <th role="columnheader" scope="col" class="was">
+            before
+          </th>
+        )}
+        <th role="columnheader" scope="col">
+          {before ? 'now' : 'result'}
+        </th>
+        {before && (
+          <th role="columnheader" scope="col">
+            change
+          </th>
+        )}
       </tr>
     </thead>
+  )
+  // roles are spelled out, since a narrow panel lays rows out as grids and browsers then drop the table's own
+  const sheet = (body: JSX.Element[]): JSX.Element => (
+    <table role="table" class={before ? 'sheet-table compared' : 'sheet-table'}>
+      {head}
+      <tbody role="rowgroup">{body}</tbody>
+    </table>
   )
   const further = rows(true)
   return (
     <div class="results">
-      <table class="sheet-table">{head}<tbody>{rows(false)}</tbody></table>
+      {sheet(rows(false))}
       {further.length > 0 && (
         <details class="more-results">
           <summary>More results</summary>
-          <table class="sheet-table">{head}<tbody>{further}</tbody></table>
+          {sheet(further)}
         </details>
       )}
-      {outputs.map(([id, output]) => (isTable(output) ? <TableResult key={id} id={id} output={output} rows={(now.output[id] ?? []) as readonly (readonly Cell[])[]} say={state.say} /> : null))}
+      {outputs.map(([id, output]) =>
+        isTable(output) ? <TableResult key={id} id={id} output={output} rows={(now.output[id] ?? []) as readonly (readonly Cell[])[]} say={state.say} /> : null,
+      )}
     </div>
   )
 }
 
-/** The lead results in one line: kept in sight on a phone, and read out once the values stand still. */
-export function leadLine(state: CalculatorState): string {
+/** The lead results, one text each: the first is kept in sight on a phone, all are read out once the values stand still. */
+export function leadTexts(state: CalculatorState): string[] {
   const { now, before } = state.evaluation
-  if (now === null) return ''
-  return Object.entries(state.definition.outputs)
-    .flatMap(([id, output]) => {
-      if (isTable(output) || output.lead !== true) return []
-      const value = now.output[id] as Cell
-      const was = before ? middle(before.output[id]) : null
-      const is = middle(value)
-      const change = 'kind' in output || was === null || is === null ? '' : ` (${state.say.change(is - was, output.unit, output.digits)})`
-      return [`${output.label} ${cellText(state.say, output, value)}${change}`]
-    })
-    .join(' · ')
+  if (now === null) return []
+  return Object.entries(state.definition.outputs).flatMap(([id, output]) => {
+    if (isTable(output) || output.lead !== true) return []
+    const value = now.output[id] as Cell
+    const was = before ? middle(before.output[id]) : null
+    const is = middle(value)
+    const change = 'kind' in output || was === null || is === null ? '' : ` (${state.say.change(is - was, output.unit, output.digits)})`
+    return [`${output.label} ${cellText(state.say, output, value)}${change}`]
+  })
 }

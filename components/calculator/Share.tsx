@@ -48,16 +48,34 @@ export function Share({ state, embed }: { state: CalculatorState; embed: boolean
   return (
     <div class="share needs-script">
       <div class="act">
-        <button type="button" onClick={() => state.hold()}>Hold as “before”</button>
-        {state.held && <button type="button" onClick={() => state.release()}>Forget “before”</button>}
-        <button type="button" onClick={() => state.reset()}>Reset</button>
+        <button type="button" onClick={() => state.hold()}>
+          Hold as “before”
+        </button>
+        {state.held && (
+          <button type="button" onClick={() => state.release()}>
+            Forget “before”
+          </button>
+        )}
+        <button type="button" onClick={() => state.reset()}>
+          Reset
+        </button>
       </div>
       <div class="act">
-        <button type="button" onClick={() => void copyLink()}>Copy link</button>
-        <button type="button" onClick={() => void drawCode()}>QR code</button>
-        {!embed && <button type="button" onClick={() => void drawCode().then(() => setTimeout(print, 100))}>Print</button>}
+        <button type="button" onClick={() => void copyLink()}>
+          Copy link
+        </button>
+        <button type="button" onClick={() => void drawCode()}>
+          QR code
+        </button>
+        {!embed && (
+          <button type="button" onClick={() => void drawCode().then(() => setTimeout(print, 100))}>
+            Print
+          </button>
+        )}
       </div>
-      <p class="note" role="status">{note}</p>
+      <p class="note" role="status">
+        {note}
+      </p>
       {shown && <input class="link" type="text" readOnly aria-label="Link to these values" value={shown} onFocus={(event) => event.currentTarget.select()} />}
       {code && <div class="qr" role="img" aria-label="QR code of the link" dangerouslySetInnerHTML={{ __html: code }} />}
     </div>

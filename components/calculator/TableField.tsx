@@ -26,7 +26,10 @@ export function TableField({ id, input, state, prefix }: FieldProps<TableInput>)
     if ('problem' in reading) return
     const column = input.columns[c]!
     const value = tidy(convert(reading.value, displayUnit(column.unit, state.choice), column.unit))
-    state.set(id, rows.map((row, index) => (index === r ? row.map((cell, place) => (place === c ? value : cell)) : row)))
+    state.set(
+      id,
+      rows.map((row, index) => (index === r ? row.map((cell, place) => (place === c ? value : cell)) : row)),
+    )
   }
   const problem = draftProblem(input, drafts) ?? state.evaluation.problems[id]
   return (
@@ -37,8 +40,14 @@ export function TableField({ id, input, state, prefix }: FieldProps<TableInput>)
         <table>
           <thead>
             <tr>
-              {input.columns.map((column) => <th key={column.id} scope="col">{heading(column, state.say.symbol(column.unit))}</th>)}
-              <th class="needs-script"><span class="hidden">Remove</span></th>
+              {input.columns.map((column) => (
+                <th key={column.id} scope="col">
+                  {heading(column, state.say.symbol(column.unit))}
+                </th>
+              ))}
+              <th class="needs-script">
+                <span class="hidden">Remove</span>
+              </th>
             </tr>
           </thead>
           <tbody>
@@ -57,7 +66,15 @@ export function TableField({ id, input, state, prefix }: FieldProps<TableInput>)
                   </td>
                 ))}
                 <td class="needs-script">
-                  <button type="button" class="step" aria-label={`Remove row ${r + 1}`} disabled={rows.length <= input.rows[0]} onClick={() => setRows(rows.filter((_, index) => index !== r))}>×</button>
+                  <button
+                    type="button"
+                    class="step"
+                    aria-label={`Remove row ${r + 1}`}
+                    disabled={rows.length <= input.rows[0]}
+                    onClick={() => setRows(rows.filter((_, index) => index !== r))}
+                  >
+                    ×
+                  </button>
                 </td>
               </tr>
             ))}
@@ -65,7 +82,14 @@ export function TableField({ id, input, state, prefix }: FieldProps<TableInput>)
         </table>
       </div>
       <FieldNotes field={field} hint={input.hint} error={problem} />
-      <button type="button" class="plain needs-script" disabled={rows.length >= input.rows[1]} onClick={() => setRows([...rows, rows.at(-1) ?? input.columns.map((column) => column.range[0])])}>Add a row</button>
+      <button
+        type="button"
+        class="plain needs-script"
+        disabled={rows.length >= input.rows[1]}
+        onClick={() => setRows([...rows, rows.at(-1) ?? input.columns.map((column) => column.range[0])])}
+      >
+        Add a row
+      </button>
       <Paste field={field} input={input} state={state} onRows={setRows} />
     </fieldset>
   )
@@ -108,15 +132,24 @@ function Paste({ field, input, state, onRows }: PasteProps): JSX.Element {
       <summary>Paste rows or load a file</summary>
       <label for={`${field}-paste`}>One row a line, values parted by a tab, semicolon or comma</label>
       <textarea id={`${field}-paste`} rows={5} value={text} onInput={(event) => setText(event.currentTarget.value)} />
-      <button type="button" onClick={() => take(text)}>Use these rows</button>
+      <button type="button" onClick={() => take(text)}>
+        Use these rows
+      </button>
       <label for={`${field}-file`}>Or a CSV file</label>
-      <input id={`${field}-file`} type="file" accept=".csv,.txt,.tsv,text/csv,text/plain" onChange={async (event) => {
-        const file = event.currentTarget.files?.[0]
-        if (file) take(await file.text())
-      }} />
+      <input
+        id={`${field}-file`}
+        type="file"
+        accept=".csv,.txt,.tsv,text/csv,text/plain"
+        onChange={async (event) => {
+          const file = event.currentTarget.files?.[0]
+          if (file) take(await file.text())
+        }}
+      />
       {problems.length > 0 && (
         <ul class="error" role="alert">
-          {problems.slice(0, 12).map((problem) => <li key={problem}>{problem}</li>)}
+          {problems.slice(0, 12).map((problem) => (
+            <li key={problem}>{problem}</li>
+          ))}
           {problems.length > 12 && <li>and {problems.length - 12} more lines</li>}
         </ul>
       )}

@@ -9,13 +9,22 @@ export function Unknown({ id, input, state, prefix }: FieldProps<QuantityInput>)
   const bounds = rangeEnds([low, high], input, state.choice).join(' to ')
   return (
     <div class="field" data-field={id}>
-      <span class="label" id={`${prefix}-${id}-unknown`}>{input.label}</span>
+      <span class="label" id={`${prefix}-${id}-unknown`}>
+        {input.label}
+      </span>
       <p class="unknown" role="group" aria-labelledby={`${prefix}-${id}-unknown`}>
-        Not known: worked with {bounds}{input.typicalFrom ? ` (${input.typicalFrom})` : ''}. Results are ranges.
+        Not known: worked with {bounds}
+        {input.typicalFrom ? ` (${input.typicalFrom})` : ''}. Results are ranges.
         <input type="hidden" name={id} value="?" />
       </p>
-      {input.procedure && <a class="measure" href={`${state.base}procedures/${input.procedure}/`}>How to measure it</a>}
-      <button type="button" class="plain" onClick={() => state.set(id, input.default ?? (low + high) / 2)}>Enter a value</button>
+      {input.procedure && (
+        <a class="measure" href={`${state.base}procedures/${input.procedure}/`}>
+          How to measure it
+        </a>
+      )}
+      <button type="button" class="plain" onClick={() => state.set(id, input.default ?? (low + high) / 2)}>
+        Enter a value
+      </button>
     </div>
   )
 }

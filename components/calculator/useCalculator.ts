@@ -39,7 +39,14 @@ export interface CalculatorState {
 }
 
 /** Keeps a card's values, reads its link, and computes. */
-export function useCalculator(definition: Definition, start: Given, startHeld: Given | null, bikes: Readonly<Record<string, BikeSpec>>, mode: Mode, base: string): CalculatorState {
+export function useCalculator(
+  definition: Definition,
+  start: Given,
+  startHeld: Given | null,
+  bikes: Readonly<Record<string, BikeSpec>>,
+  mode: Mode,
+  base: string,
+): CalculatorState {
   const choice = useUnitChoice(mode !== 'embed')
   const initial = useMemo(() => ({ ...defaultsOf(definition), ...start }), [definition])
   const [given, setGiven] = useState<Given>(initial)
@@ -73,7 +80,17 @@ export function useCalculator(definition: Definition, start: Given, startHeld: G
     setErrors(({ [id]: _gone, ...rest }) => rest)
   }
   return {
-    definition, given, held, evaluation, choice, say, bikes, base, typed, errors, linkProblems,
+    definition,
+    given,
+    held,
+    evaluation,
+    choice,
+    say,
+    bikes,
+    base,
+    typed,
+    errors,
+    linkProblems,
     set(id, value) {
       clearTyped(id)
       setGiven((now) => withValue(now, id, value))
