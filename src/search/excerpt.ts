@@ -65,16 +65,27 @@ function pieces(words: readonly string[], found: readonly boolean[]): Piece[] {
   return out
 }
 
-/** The stretch between two places that names most of the query. */
+/** How much of the query some words name, and how many of them it takes. */
+function gathered(named: readonly number[][], concepts: Query['concepts']): { weight: number; span: number } {
+  const seen = new Set<number>()
+  let span = 0
+  for (const [at, indexes] of named.entries()) {
+    const before = seen.size
+    for (const index of indexes) seen.add(index)
+    if (seen.size > before) span = at
+  }
+  return { weight: [...seen].reduce((sum, index) => sum + (concepts[index]?.weight ?? 0), 0), span }
+}
+
+/** The narrowest stretch between two places that names most of the query. */
 function best(words: readonly string[], named: readonly number[][], from: number, to: number, { concepts }: Query): Passage {
   const weight = concepts.reduce((sum, concept) => sum + concept.weight, 0) || 1
   let first = from
-  let most = 0
+  let most = { weight: 0, span: 0 }
   for (let at = from; at < to; at++) {
     if (named[at]?.length === 0) continue
-    const here = new Set(named.slice(at, Math.min(to, at + LENGTH - LEAD_IN)).flat())
-    const sum = [...here].reduce((total, index) => total + (concepts[index]?.weight ?? 0), 0)
-    if (sum > most) [most, first] = [sum, at]
+    const here = gathered(named.slice(at, Math.min(to, at + LENGTH - LEAD_IN)), concepts)
+    if (here.weight > most.weight || (here.weight === most.weight && here.span < most.span)) [most, first] = [here, at]
   }
   const begin = beginning(words, from, first)
   const end = Math.min(to, begin + LENGTH)
@@ -82,7 +93,7 @@ function best(words: readonly string[], named: readonly number[][], from: number
   const found = shown.map((_, index) => (named[begin + index] ?? []).some((index) => (concepts[index]?.weight ?? 0) === 1))
   const text = pieces(shown, found)
   if (end < to) text.push({ text: ' …', found: false })
-  return { pieces: text, share: most / weight }
+  return { pieces: text, share: most.weight / weight }
 }
 
 /** The best passage of a page, and of its sections under headings with an id those that answer best. */
