@@ -39,4 +39,4 @@ function solve({ equation, from, to, start, tolerance }: Problem) {
   return { value: solver.y[0], slope: solver.y[1] }
 }
 
-export const integrator = { solve: call(['rideOver'], solve) }
+export const integrator = { solve: call(['stepper'], solve) }
