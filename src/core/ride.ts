@@ -96,7 +96,11 @@ function run(solver: Stepper, motion: Motion, stops: number[], longest: (t: numb
         // The step is taken again up to the crossing, so that the state there is as good as any.
         next = t + crossing.share * h
         events.push({ time: next, kind: crossing.kind })
-        if (next <= t) continue
+        if (next <= t) {
+          // Across and back within one step, from a start that rounding left on either side: a shorter step tells the two apart.
+          wish = h / 2
+          continue
+        }
         solver.attempt(t, next - t)
       }
       onStep(t, next)
