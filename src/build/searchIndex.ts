@@ -1,5 +1,5 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises'
-import { dirname, join } from 'node:path'
+import { mkdir, readFile, readdir, writeFile } from 'node:fs/promises'
+import { dirname, join, sep } from 'node:path'
 import { gunzipSync } from 'node:zlib'
 import { close, createIndex } from 'pagefind'
 import type { IndexFile, PagefindIndex } from 'pagefind'
@@ -9,6 +9,8 @@ import { wordsOf } from '../search/words.ts'
 
 /** The index's own interfaces, its worker and its second engine are never loaded by this site. */
 const UNUSED = /^pagefind-(?!entry)|^wasm\.unknown|\.css$/
+/** What is on a page and no part of its text: controls, drawings, formulas as symbols, lists of links to elsewhere. */
+const NOT_TEXT = ['svg', 'math', 'nav', 'button', 'select', 'output', 'dialog', 'template', '[hidden]']
 const SIGNATURE = 'pagefind_dcd'
 
 interface Fragment {
@@ -27,6 +29,16 @@ function fragmentOf({ path, content }: IndexFile): [id: string, fragment: Fragme
   const bytes = content[0] === 0x1f ? gunzipSync(content) : content
   const text = Buffer.from(bytes).toString('utf8')
   return [/([^/]+)\.pf_fragment$/.exec(path)?.[1] ?? '', JSON.parse(text.slice(SIGNATURE.length))]
+}
+
+/** Adds every page that asks to be searched, except those that are in the index part by part. */
+async function addPages(index: PagefindIndex, site: string, inParts: ReadonlySet<string>): Promise<void> {
+  const pages = (await readdir(site, { recursive: true })).filter((file) => file.endsWith('.html')).sort()
+  for (const sourcePath of pages) {
+    const content = await readFile(join(site, sourcePath), 'utf8')
+    if (!content.includes('data-pagefind-body') || inParts.has(sourcePath.replaceAll(sep, '/').replace(/index\.html$/, ''))) continue
+    refuse((await index.addHTMLFile({ sourcePath, content })).errors)
+  }
 }
 
 async function addRecords(index: PagefindIndex, entries: readonly SourceEntry[]): Promise<void> {
@@ -67,10 +79,10 @@ function lexiconFile(source: LexiconSource, fragments: readonly (readonly [strin
 export async function buildSearchIndex(site: string): Promise<number> {
   const vocabulary = join(site, 'search', 'vocabulary.json')
   const source: LexiconSource = JSON.parse(await readFile(vocabulary, 'utf8'))
-  const { index, errors } = await createIndex({ forceLanguage: 'en' })
+  const { index, errors } = await createIndex({ forceLanguage: 'en', excludeSelectors: NOT_TEXT })
   refuse(errors)
   if (!index) throw new Error('the search index was not made')
-  refuse((await index.addDirectory({ path: site })).errors)
+  await addPages(index, site, new Set(source.entries.filter(({ text }) => text !== undefined).map(({ url }) => url)))
   await addRecords(index, source.entries)
   const { files, errors: fileErrors } = await index.getFiles()
   refuse(fileErrors)
