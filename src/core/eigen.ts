@@ -51,15 +51,12 @@ function blockEigenvalues(a: number, b: number, c: number, d: number): Complex[]
   return [d + step, step === 0 ? d : d - (b * c) / step].map((re) => ({ re, im: 0 }))
 }
 
-/** One implicit double-shift QR sweep (Francis) over rows low…high, with the shifts' sum and product. */
-function sweep(h: Matrix, low: number, high: number, sum: number, product: number): void {
-  const corner = at(h, low, low)
+/** One implicit double-shift QR sweep (Francis) over rows low…high, with shifts of this mean and of this imaginary part squared. */
+function sweep(h: Matrix, low: number, high: number, mean: number, spread: number): void {
+  // differences first: shifts are near the diagonal, and products would cancel
+  const corner = at(h, low, low) - mean
   const below = at(h, low + 1, low)
-  let x = [
-    corner * corner + at(h, low, low + 1) * below - sum * corner + product,
-    below * (corner + at(h, low + 1, low + 1) - sum),
-    below * at(h, low + 2, low + 1),
-  ]
+  let x = [corner * corner + spread + at(h, low, low + 1) * below, below * (corner + (at(h, low + 1, low + 1) - mean)), below * at(h, low + 2, low + 1)]
   for (let k = low; k < high; k++) {
     const v = householder(x)
     if (v) reflect(h, v, k)
@@ -69,11 +66,11 @@ function sweep(h: Matrix, low: number, high: number, sum: number, product: numbe
   }
 }
 
-/** Row where the unreduced block that ends at `high` begins; entries below the rounding of their neighbours count as 0. */
-function blockStart(h: Matrix, high: number): number {
+/** Row where the unreduced block that ends at `high` begins; entries below the rounding of their neighbours, or of `size`, count as 0. */
+function blockStart(h: Matrix, high: number, size: number): number {
   for (let k = high; k > 0; k--) {
     const neighbours = Math.abs(at(h, k, k)) + Math.abs(at(h, k - 1, k - 1))
-    if (Math.abs(at(h, k, k - 1)) <= Number.EPSILON * neighbours) {
+    if (Math.abs(at(h, k, k - 1)) <= Number.EPSILON * Math.max(neighbours, size)) {
       put(h, k, k - 1, 0)
       return k
     }
@@ -82,7 +79,7 @@ function blockStart(h: Matrix, high: number): number {
 }
 
 /**
- * Sum and product of the two shifts for a block that ends at `high`: the eigenvalues of its last corner; where those are real, the nearer one twice,
+ * Mean and squared imaginary part of the two shifts for a block that ends at `high`: the eigenvalues of its last corner; where those are real, the nearer one twice,
  * for two far apart can hold each other up. A rare matrix turns in a circle even so: every tenth try takes others.
  * Source: Anderson et al., LAPACK's dlahqr, after Day 1996.
  */
@@ -90,13 +87,11 @@ function shifts(h: Matrix, high: number, tries: number): [number, number] {
   const [a, b, c, d] = [at(h, high - 1, high - 1), at(h, high - 1, high), at(h, high, high - 1), at(h, high, high)]
   if (tries % 10 === 0) {
     const size = Math.abs(c) + Math.abs(at(h, high - 1, high - 2))
-    const centre = d + 0.75 * size
-    return [2 * centre, centre * centre + 0.4375 * size * size]
+    return [d + 0.75 * size, 0.4375 * size * size]
   }
   const [first, second] = blockEigenvalues(a, b, c, d)
-  if (!first || !second || first.im !== 0) return [a + d, a * d - b * c]
-  const near = Math.abs(first.re - d) < Math.abs(second.re - d) ? first.re : second.re
-  return [2 * near, near * near]
+  if (!first || !second) return [d, 0]
+  return [Math.abs(first.re - d) < Math.abs(second.re - d) ? first.re : second.re, first.im * first.im]
 }
 
 /**
@@ -108,10 +103,12 @@ export function eigenvalues(matrix: readonly (readonly number[])[]): Complex[] {
   const h = matrix.map((row) => [...row])
   toHessenberg(h)
   const found: Complex[] = []
+  // Neighbours of 0 would ask for the impossible: after a while the rounding of the whole matrix will do, and some more each time.
+  const whole = Math.hypot(...h.flat())
   let high = h.length - 1
   let tries = 0
   while (high >= 0) {
-    const low = blockStart(h, high)
+    const low = blockStart(h, high, tries > 30 ? whole * 2 ** ((tries - 30) / 30) : 0)
     if (low === high) found.push({ re: at(h, high, high), im: 0 })
     else if (low === high - 1) found.push(...blockEigenvalues(at(h, low, low), at(h, low, high), at(h, high, low), at(h, high, high)))
     else {
