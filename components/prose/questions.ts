@@ -77,7 +77,7 @@ function showSaid(place: HTMLElement, said: string, isRight: boolean): void {
   place.querySelector('.said')?.remove()
   const line = document.createElement('p')
   line.className = 'said'
-  line.textContent = `You said: ${said}. ${isRight ? 'Now see it in the numbers.' : 'Now see what the numbers say.'}`
+  line.textContent = `You said: “${said.replace(/\.$/, '')}”. ${isRight ? 'Now see it in the numbers.' : 'Now see what the numbers say.'}`
   place.prepend(line)
 }
 

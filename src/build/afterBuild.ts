@@ -1,6 +1,8 @@
 import { fileURLToPath } from 'node:url'
 import type { AstroIntegration } from 'astro'
+import { preloadIslands } from './preload.ts'
 import { buildSearchIndex } from './searchIndex.ts'
+import { reportSizes } from './sizes.ts'
 
 /** What happens to the pages once they are written. */
 export function afterBuild(): AstroIntegration {
@@ -8,7 +10,10 @@ export function afterBuild(): AstroIntegration {
     name: 'after-build',
     hooks: {
       'astro:build:done': async ({ dir, logger }) => {
-        logger.info(`search: ${await buildSearchIndex(fileURLToPath(dir))} things can be found`)
+        const root = fileURLToPath(dir)
+        logger.info(`preload: ${await preloadIslands(root)} pages name their calculators' modules`)
+        logger.info(`search: ${await buildSearchIndex(root)} things can be found`)
+        for (const line of await reportSizes(root)) logger.info(line)
       },
     },
   }

@@ -29,7 +29,7 @@ describe('the preload chapter at 360 px', () => {
     await predict.getByLabel('The spring gets stiffer.').check()
     await predict.getByRole('button', { name: 'Show me' }).click()
     await form.waitFor({ state: 'visible' })
-    expect(await page.locator('.said').textContent()).toBe('You said: The spring gets stiffer.. Now see what the numbers say.'.replace('..', '.'))
+    expect(await page.locator('.said').textContent()).toBe('You said: “The spring gets stiffer”. Now see what the numbers say.')
     expect(await predict.locator('.why').first().isVisible()).toBe(true)
     await page.reload()
     await page.locator('.said').waitFor()
