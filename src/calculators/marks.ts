@@ -10,6 +10,11 @@ export const SIDE_TOLERANCE = 1e-3
 /** A bigger band than this is worth curing before anything is judged by a mark: at 18 N/mm it is 90 N of friction each way (60 N is common; no source). */
 export const STICKY_BAND = 10e-3
 
+const ON_MARK = 'back on its mark'
+
+/** A nanometre: what a difference of two read lengths may owe to rounding. */
+const ROUNDING = 1e-9
+
 const tube = (label: string, standard: number) =>
   ({ kind: 'quantity', label, quantity: 'length', unit: 'mm', range: [10, 400], step: 0.5, default: standard, procedure: 'record-a-baseline' }) as const
 
@@ -73,7 +78,7 @@ function readingOf({ input, output, say }: Context): Remark {
   const change = middle(output.heightChange) ?? 0
   const size = say.quantity(Math.abs(change), 'mm', 1)
   const band = say.quantity(input.frictionBand, 'mm', 1)
-  if (Math.abs(change) <= input.frictionBand) {
+  if (output.onMark === ON_MARK) {
     return {
       kind: 'reading',
       text: `Back on its mark, as far as these readings can tell: the height differs by ${size}, and friction alone can hold the bike anywhere within ${band}.`,
@@ -87,10 +92,10 @@ function readingOf({ input, output, say }: Context): Remark {
 
 function sidesOf({ output, say }: Context): Remark[] {
   const difference = middle(output.sideDifference) ?? 0
-  if (Math.abs(difference) <= SIDE_TOLERANCE) return []
+  if (Math.abs(difference) <= SIDE_TOLERANCE + ROUNDING) return []
   const before = middle(output.sideBefore) ?? 0
   const size = say.quantity(Math.abs(difference), 'mm', 1)
-  const same = Math.abs(difference - before) <= SIDE_TOLERANCE
+  const same = Math.abs(difference - before) <= SIDE_TOLERANCE + ROUNDING
   const text = same
     ? `The two legs differ by ${size}, as they did before. One axle joins them, so either the tubes stand unequal in the yokes or the readings were not taken from like edges.`
     : `The two legs now differ by ${size}. One axle joins them: a tube has moved in the yokes, or the axle clamp was tightened on a twisted leg.`
@@ -128,7 +133,7 @@ export default defineCalculator({
     const differ = (left: number, right: number) => measured(([l, r]) => l! - r!, [left, right], limits.slice(2))
     return {
       heightChange: { ...heightChange, value: change },
-      onMark: withinBand ? 'back on its mark' : change > 0 ? 'higher than its mark' : 'lower than its mark',
+      onMark: withinBand ? ON_MARK : change > 0 ? 'higher than its mark' : 'lower than its mark',
       share: share ?? null,
       sideDifference: differ(afterLeft, afterRight),
       sideBefore: differ(beforeLeft, beforeRight),
@@ -144,7 +149,7 @@ export default defineCalculator({
         kind: 'next',
         text: `A band of ${say.quantity(input.frictionBand, 'mm', 1)} hides small changes. Free the fork first, then read the marks again.`,
       })
-    else if (Math.abs(middle(output.heightChange) ?? 0) <= input.frictionBand)
+    else if (output.onMark === ON_MARK)
       remarks.push({
         kind: 'next',
         text: 'To see finer, push down, let rise and read; lift, let sink and read; then use the mean of the two. Friction then drops out, and only the error of the readings is left.',

@@ -23,11 +23,11 @@ function tells({ input, output, say }: Context): Remark {
   const half = say.quantity(within, 'N/mm', 2)
   const step = say.quantity(input.step, 'N/mm', 1)
   if (output.verdict === 'these readings tell them apart')
-    return { kind: 'next', text: `±${half} each leg is no wider than the step of ${step}: these readings tell neighbouring springs apart.` }
+    return { kind: 'next', text: `With ±${half} each leg, no wider than the step of ${step}, these readings tell neighbouring springs apart.` }
   const needed = ((input.staticReading - input.riderReading) * within) / input.step
   return {
     kind: 'next',
-    text: `±${half} each leg is wider than the step of ${step}, so a tape cannot name your spring. Read each length three times, or put more load between the two readings: ${say.quantity(needed, 'mm', 0)} of difference would do at this ±. A press and a scale do better.`,
+    text: `With ±${half} each leg, wider than the step of ${step}, a tape cannot name your spring. Read each length three times, or put more load between the two readings: ${say.quantity(needed, 'mm', 0)} of difference would do at this ±. A press and a scale do better.`,
   }
 }
 
