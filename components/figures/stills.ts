@@ -9,6 +9,26 @@ export interface StillProps {
 
 /** Pictures of chapters and procedures that belong to no calculator, by name. */
 const stills: Record<string, () => Promise<{ default: unknown }>> = {
+  'fork-section': () => import('./stills/ForkSection.tsx'),
+  washer: () => import('./stills/Washer.tsx'),
+  marks: () => import('./stills/Marks.tsx'),
+  'support-points': () => import('./stills/SupportPoints.tsx'),
+  'reading-places': () => import('./stills/ReadingPlaces.tsx'),
+  spacer: () => import('./stills/Spacer.tsx'),
+  'oil-height': () => import('./stills/OilHeight.tsx'),
+  adjuster: () => import('./stills/Adjuster.tsx'),
+  'sag-lengths': () => import('./stills/SagLengths.tsx'),
+  yokes: () => import('./stills/Yokes.tsx'),
+  'rear-marks': () => import('./stills/RearMarks.tsx'),
+  clickers: () => import('./stills/Clickers.tsx'),
+  'lock-to-lock': () => import('./stills/LockToLock.tsx'),
+  clearance: () => import('./stills/Clearance.tsx'),
+  'spring-test': () => import('./stills/SpringTest.tsx'),
+  'motion-ratio': () => import('./stills/MotionRatio.tsx'),
+  levels: () => import('./stills/Levels.tsx'),
+  chain: () => import('./stills/Chain.tsx'),
+  weigh: () => import('./stills/Weigh.tsx'),
+  'fork-kinds': () => import('./stills/ForkKinds.tsx'),
 }
 
 export const stillNames = Object.keys(stills)

@@ -1,0 +1,40 @@
+import type { StillProps } from '../stills.ts'
+import { Dimension } from '../kit/Dimension.tsx'
+import { direction, round } from '../kit/state.ts'
+import type { Spot } from '../kit/state.ts'
+import { Bike, bikeAt, Window } from './bike.tsx'
+import { Call, Frame } from './parts.tsx'
+
+const SCALE = 250
+const TRAVEL = 0.12
+const HANGING = bikeAt(0, 0)
+
+export default function Clearance({ prefix }: StillProps) {
+  return (
+    <Frame height={292} label="The front wheel hanging, and dashed where it stands at full travel: tyre and mudguard have moved up along the fork by the full travel, towards the lower yoke and the radiator. The gap that is left must not vanish.">
+      <Window id={`${prefix}-cut`} x={0} y={0} width={360} height={292}>
+        <Bike picture={HANGING} scale={SCALE} origin={[-142, 300]}>
+          {({ spot }, shape) => {
+            const [axle, yoke] = [spot(shape.frontAxle), spot(shape.lowerYoke)]
+            const [ux, uy] = direction(axle, yoke)
+            const up = TRAVEL * SCALE
+            const raised: Spot = [axle[0] + ux * up, axle[1] + uy * up]
+            const r = shape.frontRadius * SCALE
+            const tyreTop: Spot = [axle[0] + ux * r, axle[1] + uy * r]
+            const lower: Spot = [yoke[0] - ux * 4, yoke[1] - uy * 4]
+            return (
+              <>
+                <circle class="before clear" cx={round(raised[0])} cy={round(raised[1])} r={round(r)} />
+                <Dimension from={tyreTop} to={lower} offset={-64} text="" state="now" />
+                <Dimension from={tyreTop} to={[tyreTop[0] + ux * up, tyreTop[1] + uy * up]} offset={-40} text="" state="before" />
+                <Call at={[6, 24]} from={[70, 29]} to={[yoke[0] - 8, yoke[1]]} lines={['lower yoke']} />
+                <Call at={[354, 48]} anchor="end" from={[318, 53]} to={[tyreTop[0] + 62 + ux * 22, tyreTop[1] + uy * 22 + 31]} lines={['gap, wheel hanging']} />
+                <Call at={[354, 210]} anchor="end" from={[330, 198]} to={[raised[0] + r * 0.93, raised[1] + r * 0.37]} lines={['tyre at full travel']} />
+              </>
+            )
+          }}
+        </Bike>
+      </Window>
+    </Frame>
+  )
+}
