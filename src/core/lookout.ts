@@ -16,12 +16,18 @@ export function lookoutFor(watches: Watch[], solver: Stepper) {
       solver.inside(share, state)
       return watch.value(t + share * h, state)
     }
+    // The latest share of the step at which it was seen on its own side.
+    let good = 0
     for (const share of [0.5, 1]) {
       const g = at(share)
-      if (Math.abs(g) <= watch.band || Math.sign(g) === side) continue
-      const g0 = at(0)
-      // Already across by less than its band when the step began: it happens at once.
-      return Math.sign(g0) === Math.sign(g) ? 0 : bracketedRoot(at, 0, share, g0, g)
+      if (Math.abs(g) <= watch.band) continue
+      if (Math.sign(g) === side) {
+        good = share
+        continue
+      }
+      const before = at(good)
+      // Already across, by less than rounding or its band, when the step began: it happens at once.
+      return Math.sign(before) === Math.sign(g) ? 0 : bracketedRoot(at, good, share, before, g)
     }
     return null
   }

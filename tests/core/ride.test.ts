@@ -236,6 +236,36 @@ describe('rideOver', () => {
     ride.events.slice(1).forEach(({ time }, i) => expect(time).toBeGreaterThanOrEqual(ride.events[i]?.time ?? NaN))
   })
 
+  test('rideOver goes on to the end, its events in turn and its figures finite, for any road, spring, stop and damper', () => {
+    const some = (min: number, max: number) => fc.double({ min, max, noNaN: true })
+    const laws = fc.oneof(
+      fc.record({ kind: fc.constantFrom('linear' as const, 'square' as const), coefficient: some(0, 3000) }),
+      fc.record({ kind: fc.constant('digressive' as const), knee: fc.record({ velocity: some(0.02, 0.3), force: some(0, 500) }), after: some(0, 2000) }),
+    )
+    const ends = fc.record({
+      sprungMass: some(20, 250),
+      unsprungMass: some(3, 40),
+      travel: some(0.03, 0.2),
+      tyreRate: some(5e4, 4e5),
+      stopRate: some(5e4, 2e6),
+      damper: fc.record({ compression: laws, rebound: laws }),
+    })
+    const kinds = fc.constantFrom('step' as const, 'bump' as const, 'waves' as const)
+    const profiles = fc.record({ kind: kinds, height: some(-0.1, 0.12), length: some(0.3, 5), speed: some(1, 40) })
+    const pairs = [/bottoms|leavesBottomStop/, /topsOut|leavesTopStop/, /^compression|^rebound/, /lands|leavesRoad/]
+    fc.assert(
+      fc.property(ends, profiles, some(3000, 40000), some(0, 1500), fc.constantFrom(1e-3, 1e-6, 1e-8), (what, profile, rate, preload, relativeTolerance) => {
+        const ride = rideOver(profile, { ...what, force: (x) => preload + rate * x }, { duration: 1, relativeTolerance })
+        for (const values of [ride.body, ride.wheel, ride.travel, ride.tyreForce]) expect(values.every(Number.isFinite)).toBe(true)
+        for (const pair of pairs) {
+          const kinds = ride.events.map(({ kind }) => kind).filter((kind) => pair.test(kind))
+          kinds.slice(1).forEach((kind, i) => expect(kind).not.toBe(kinds[i]))
+        }
+      }),
+      { numRuns: 60 },
+    )
+  })
+
   test('rideOver places the turn of the damper where the travel turns', () => {
     const ride = rideOver(waves, { ...end, damper: { compression: linear(500), rebound: linear(1500) } }, { duration: 3, relativeTolerance: 1e-9 })
     const turns = ride.events.filter(({ kind }) => kind === 'compression' || kind === 'rebound')
