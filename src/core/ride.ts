@@ -30,6 +30,8 @@ const [FEWEST, MOST] = [400, 4000]
 // Motion smaller than this is computed to the tolerance times this: 10 mm and 0.1 m/s.
 const FLOOR = [0.01, 0.1, 0.01, 0.1]
 const LONGEST_STEP = 0.02
+// Share of a step below which a crossing counts as made at its start.
+const AT_ONCE = 0.01
 const MOST_STEPS = 1_000_000
 
 /**
@@ -96,11 +98,9 @@ function run(solver: Stepper, motion: Motion, stops: number[], longest: (t: numb
         // The step is taken again up to the crossing, so that the state there is as good as any.
         next = t + crossing.share * h
         events.push({ time: next, kind: crossing.kind })
-        if (next <= t) {
-          // Across and back within one step, from a start that rounding left on either side: a shorter step tells the two apart.
-          wish = h / 2
-          continue
-        }
+        // Across as soon as the step began: from there rounding, or a step too long for what follows, can flip it for ever. A shorter one tells.
+        if (crossing.share < AT_ONCE) wish = h / 4
+        if (next <= t) continue
         solver.attempt(t, next - t)
       }
       onStep(t, next)
