@@ -28,6 +28,7 @@ const figures: Record<string, () => Promise<{ default: unknown }>> = {
   'cg-height': () => import('./CgHeight.tsx'),
   'oil-height': () => import('./OilHeight.tsx'),
   'oil-viscosity': () => import('./OilViscosity.tsx'),
+  damping: () => import('./Damping.tsx'),
 }
 
 /** Loads a calculator's figure; null when it has none. */

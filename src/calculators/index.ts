@@ -17,6 +17,7 @@ const loaders = {
   'cg-height': () => import('./cg-height.ts'),
   'oil-height': () => import('./oil-height.ts'),
   'oil-viscosity': () => import('./oil-viscosity.ts'),
+  damping: () => import('./damping.ts'),
 } satisfies Record<string, () => Promise<{ default: unknown }>>
 
 export type CalculatorId = keyof typeof loaders

@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest'
+import DampingFigure from '../../components/figures/Damping.tsx'
+import damping from '../../src/calculators/damping.ts'
+import { NO_OVERSHOOT, SWINGS_ON } from '../../src/calculators/damping.remarks.ts'
+import { drawn, expectChecks, expectNear, expectSound, remarksOf, result, ROUNDING, shown } from './evaluated.ts'
+
+interface Picture {
+  time: number[]
+  body: number[]
+  force: [number, number][]
+}
+const pictureOf = (given: Record<string, number | string>): Picture => shown(damping, given).now.picture as Picture
+
+/** Times of the body's local highs [s]. */
+function peaks({ time, body }: Picture): number[] {
+  return time.filter((_, place) => place > 0 && place < body.length - 1 && body[place]! > body[place - 1]! && body[place]! >= body[place + 1]!)
+}
+
+describe('damping', () => {
+  test('damping reproduces its hand-worked cases', () => expectChecks(damping))
+
+  test('damping leaves the travel at rest where it is, whatever the setting', () => {
+    for (const coefficient of [0, 700, 6000]) expectNear(result(damping, { compression: coefficient, rebound: coefficient }, 'rest'), 38, 1e-6)
+  })
+
+  test('damping swings the body at the frequency of spring and tyre in series', () => {
+    // by hand: 22 × 180/202 = 19.6 N/mm under 112 kg is 13.2 rad/s, a swing each 0.475 s; damping of 0.11 and the wheel's mass change it by
+    // less than 3 %
+    const [first, second] = peaks(pictureOf({ compression: 345, rebound: 345 })) as [number, number]
+    expectNear(second - first, 0.475, 0.015)
+  })
+
+  test('damping passes the new height by less the more it damps', () => {
+    const overs = [300, 700, 1100, 2000].map((coefficient) => result(damping, { compression: coefficient, rebound: coefficient }, 'overshoot'))
+    expect(overs).toEqual([...overs].sort((a, b) => b - a))
+  })
+
+  test('damping measures the overshoot of a drop downwards', () => {
+    expect(result(damping, { height: -30 }, 'overshoot')).toBeGreaterThan(1)
+  })
+
+  test('damping sits deeper over waves when rebound is far slower than compression', () => {
+    const packed = { road: 'waves', length: 3, compression: 500, rebound: 4000 }
+    expect(result(damping, packed, 'meanTravel')).toBeGreaterThan(45)
+    expect(remarksOf(damping, packed)).toMatch(/packs down/)
+    expect(remarksOf(damping, { ...packed, compression: 1500, rebound: 1500 })).not.toMatch(/packs down/)
+  })
+
+  test('damping has no overshoot but over a step, and no settling over waves', () => {
+    expect(shown(damping, { road: 'bump' }).now.output.overshoot).toBeNull()
+    const waves = shown(damping, { road: 'waves' }).now.output
+    expect([waves.overshoot, waves.settling]).toEqual([null, null])
+    expect(shown(damping, { road: 'step' }).now.output.meanTravel).toBeNull()
+  })
+
+  test('damping lets the force of a hole meet the even law at the knee', () => {
+    const at = (given: Record<string, number | string>): number => pictureOf(given).force.find(([speed]) => Math.abs(speed - 0.2) < 1e-9)![1]
+    expectNear(at({ law: 'square', knee: 0.2, compression: 700 }), 140, 1e-6)
+    expectNear(at({ law: 'linear', compression: 700 }), 140, 1e-6)
+    // shims that open at 0.1 m/s: 70 N and on with a quarter of 700 N·s/m for 0.1 m/s
+    expectNear(at({ law: 'digressive', knee: 0.1, after: 25, compression: 700 }), 87.5, 1e-6)
+  })
+
+  test('damping reads a ratio below 0.11 as wallowing and one from 0.7 on as hard', () => {
+    expectNear(SWINGS_ON, 0.11, ROUNDING)
+    expectNear(NO_OVERSHOOT, 0.7, ROUNDING)
+    // critical is 3139 N·s/m
+    expect(remarksOf(damping, { compression: 340, rebound: 340 })).toMatch(/wallows/)
+    expect(remarksOf(damping, { compression: 350, rebound: 350 })).not.toMatch(/wallows/)
+    expect(remarksOf(damping, { compression: 2200, rebound: 2200 })).toMatch(/hardly passes/)
+    expect(remarksOf(damping, { compression: 2150, rebound: 2150 })).not.toMatch(/hardly passes/)
+  })
+
+  test('damping tells when the tyre leaves the road and when the stop is reached', () => {
+    const hard = remarksOf(damping, { road: 'bump', height: 80, length: 1, speed: 100 })
+    expect(hard).toMatch(/leaves the road/)
+    expect(remarksOf(damping, { sag: 110, height: 80, length: 0.5 })).toMatch(/reaches its stop/)
+  })
+
+  test('damping says that a hole has no ratio of its own', () => expect(remarksOf(damping, { law: 'square' })).toMatch(/plain hole has no damping ratio/))
+})
+
+describe('DampingFigure', () => {
+  test('DampingFigure draws each road and each law', () => {
+    for (const road of ['step', 'bump', 'waves']) {
+      for (const law of ['linear', 'digressive', 'square']) expectSound(drawn(damping, DampingFigure, { road, law }))
+    }
+    expectSound(drawn(damping, DampingFigure, { compression: 0, rebound: 0 }, null, true))
+  })
+
+  test('DampingFigure labels body, wheel and road', () => {
+    const markup = drawn(damping, DampingFigure)
+    for (const label of ['body now', 'body before', 'wheel now', 'road']) expect(markup).toContain(label)
+  })
+})
