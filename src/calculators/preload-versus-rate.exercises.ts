@@ -21,7 +21,7 @@ export default exercisesFor(preloadVersusRate, [
   },
   {
     id: 'force-after-winding-in',
-    draw: { preload: [20, 25, 30], load: [910, 971, 1050] },
+    draw: { preload: [18, 22, 28], load: [910, 971, 1050] },
     fixed: { rate: 9, gas: 'none', topOut: 'none', travel: 120 },
     question: (given) =>
       `Springs of 9 N/mm carry ${String(given.load)} N together. You wind the preload in to ${String(given.preload)} mm, and the fork stays off its stops. With what force do the two springs push now?`,
