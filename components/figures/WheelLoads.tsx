@@ -14,6 +14,7 @@ export default function WheelLoadsFigure({ now, before, say, prefix }: FigurePro
         before={before && before.picture}
         say={say}
         prefix={prefix}
+        small={false}
         label={`The bike from the side with its wheel loads as arrows. ${told}`}
         caption={`To scale, arrows as long as the loads. ${told}${aboard.length > 0 ? ' Each cross is where a mass acts, its plumb line dotted.' : ''}${before ? ' Dashed: before.' : ''}`}
       >

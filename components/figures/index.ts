@@ -26,9 +26,11 @@ const figures: Record<string, () => Promise<{ default: unknown }>> = {
   'tyre-radius': () => import('./TyreRadius.tsx'),
   'wheel-loads': () => import('./WheelLoads.tsx'),
   'cg-height': () => import('./CgHeight.tsx'),
+  'braking-dive': () => import('./BrakingDive.tsx'),
   'oil-height': () => import('./OilHeight.tsx'),
   'oil-viscosity': () => import('./OilViscosity.tsx'),
   damping: () => import('./Damping.tsx'),
+  stance: () => import('./Stance.tsx'),
 }
 
 /** Loads a calculator's figure; null when it has none. */

@@ -15,9 +15,11 @@ const loaders = {
   'tyre-radius': () => import('./tyre-radius.ts'),
   'wheel-loads': () => import('./wheel-loads.ts'),
   'cg-height': () => import('./cg-height.ts'),
+  'braking-dive': () => import('./braking-dive.ts'),
   'oil-height': () => import('./oil-height.ts'),
   'oil-viscosity': () => import('./oil-viscosity.ts'),
   damping: () => import('./damping.ts'),
+  stance: () => import('./stance.ts'),
 } satisfies Record<string, () => Promise<{ default: unknown }>>
 
 export type CalculatorId = keyof typeof loaders

@@ -20,6 +20,8 @@ interface SideViewProps {
   caption: ComponentChildren
   /** which dimensions stand below the ground */
   dimensions?: boolean
+  /** whether the change may be too small to see, so that the switch is offered */
+  small?: boolean
   /** anything more, drawn over the bike in the same projection */
   children?: (projection: Projection) => ComponentChildren
 }
@@ -55,7 +57,7 @@ function heightOf(pictures: readonly (BikePicture | null | undefined)[], dimensi
 }
 
 /** The whole bike from the side, to scale: now solid, before as a dashed ghost, loads as arrows, wheelbase and trail below the ground. */
-export function SideView({ now, before, say, prefix, label, caption, dimensions = true, children }: SideViewProps) {
+export function SideView({ now, before, say, prefix, label, caption, dimensions = true, small = true, children }: SideViewProps) {
   const [large, setLarge] = useState(false)
   const view = sideViewProjection(now)
   const shape = bikeShape(now)
@@ -76,7 +78,7 @@ export function SideView({ now, before, say, prefix, label, caption, dimensions 
           {large && ` The change is drawn ${EXAGGERATION} times its size; the figures are true.`}
         </figcaption>
       </figure>
-      {before && <Exaggerate on={large} set={setLarge} id={`${prefix}-exaggerate`} />}
+      {before && small && <Exaggerate on={large} set={setLarge} id={`${prefix}-exaggerate`} />}
     </div>
   )
 }
