@@ -7,7 +7,8 @@ import { init, parse } from 'es-module-lexer'
 
 const LAZY = /["'`]?([\w-]+)["'`]?:\(\)=>[^,]*?import\([`"']\.\/([^`"']+)[`"']\)/g
 
-class Modules {
+/** The built modules of a folder and what they import. */
+export class Modules {
   readonly #folder: string
   readonly #imports = new Map<string, string[]>()
   constructor(folder: string) {

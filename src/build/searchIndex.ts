@@ -9,8 +9,25 @@ import { wordsOf } from '../search/words.ts'
 
 /** The index's own interfaces, its worker and its second engine are never loaded by this site. */
 const UNUSED = /^pagefind-(?!entry)|^wasm\.unknown|\.css$/
-/** What is on a page and no part of its text: controls, drawings, formulas as symbols, lists of links to elsewhere. */
-const NOT_TEXT = ['svg', 'math', 'nav', 'button', 'select', 'output', 'dialog', 'template', '[hidden]']
+/** What is on a page and no part of its text: controls, drawings, formulas as symbols, the way to other pages, tables of checks. */
+const NOT_TEXT = [
+  'svg',
+  'math',
+  'nav',
+  'button',
+  'select',
+  'output',
+  'dialog',
+  'noscript',
+  '[hidden]',
+  '.kicker',
+  '.on-paper',
+  '.progress',
+  '.checks-of',
+  '.embed-code',
+]
+/** Elements after whose end a word ends too, which the index does not see. */
+const ENDS_A_WORD = /<\/(dt|dd|td|th|caption|figcaption|summary|label|legend|output|div|b)>(?=[^\s.,;:?!)])/g
 const SIGNATURE = 'pagefind_dcd'
 
 interface Fragment {
@@ -37,7 +54,7 @@ async function addPages(index: PagefindIndex, site: string, inParts: ReadonlySet
   for (const sourcePath of pages) {
     const content = await readFile(join(site, sourcePath), 'utf8')
     if (!content.includes('data-pagefind-body') || inParts.has(sourcePath.replaceAll(sep, '/').replace(/index\.html$/, ''))) continue
-    refuse((await index.addHTMLFile({ sourcePath, content })).errors)
+    refuse((await index.addHTMLFile({ sourcePath, content: content.replace(ENDS_A_WORD, '$& ') })).errors)
   }
 }
 
