@@ -1,9 +1,11 @@
 import ForkSectionKit from '../kit/ForkSection.tsx'
 import { Dimension } from '../kit/Dimension.tsx'
+import type { StillProps } from '../stills.ts'
 import { LEG } from './legs.ts'
+import { Window } from './bike.tsx'
 import { Frame, Words } from './parts.tsx'
 
-const TOP = 50
+const TOP = 58
 const SCALE = 1.35e3
 const CUT = 0.14
 const OUT = 0.024
@@ -13,13 +15,15 @@ const states = [
   { x: 268, capReach: IN, name: 'fully in' },
 ] as const
 
-export default function Adjuster() {
+export default function Adjuster({ prefix }: StillProps) {
   const y = (depth: number): number => TOP + depth * SCALE
   return (
-    <Frame height={y(CUT) + 40} label="A fork cap in section with its preload adjuster fully out and fully in. Turned in, the adjuster pushes the spacer down by one thread pitch for each turn.">
+    <Frame height={y(CUT) + 14} label="A fork cap in section with its preload adjuster fully out and fully in. Turned in, the adjuster pushes the spacer down by one thread pitch for each turn.">
       {states.map(({ x, capReach, name }) => (
         <g key={name}>
-          <ForkSectionKit leg={{ ...LEG, capReach }} state="now" x={x} top={TOP} scale={SCALE} across={SCALE} cut={CUT} />
+          <Window id={`${prefix}-${x}`} x={x - 60} y={0} width={120} height={y(CUT) + 6}>
+            <ForkSectionKit leg={{ ...LEG, capReach, spacerLength: 0.14 }} state="now" x={x} top={TOP} scale={SCALE} across={SCALE} cut={CUT} />
+          </Window>
           <Words at={[x, 14]} anchor="middle" lines={[name]} tone="now" />
         </g>
       ))}

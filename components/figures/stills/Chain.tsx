@@ -20,7 +20,7 @@ export default function Chain() {
       <circle class="now paper" cx={REAR.x} cy={REAR.y} r="5" />
       <circle class="now paper" cx={FRONT.x} cy={FRONT.y} r="4" />
       <Dimension from={[middle, low + 18]} to={[middle, low - 16]} text="slack" state="now" />
-      <Call at={[140, 178]} from={[136, 173]} to={[middle - 36, low + 19]} lines={['lower run, pulled down at its middle']} />
+      <Call at={[140, 178]} from={[136, 173]} to={[middle - 36, low + 19]} lines={['lower run, pulled down']} />
     </Frame>
   )
 }

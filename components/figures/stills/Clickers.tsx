@@ -14,9 +14,9 @@ function Screw({ x, y, r }: { x: number; y: number; r: number }) {
 function Needle({ x, gap, name }: { x: number; gap: number; name: readonly string[] }) {
   return (
     <g>
-      <path class="metal" d={`M${x - 44} 236h32l7 20h-39zM${x + 44} 236h-32l-7 20h39z`} />
-      <path class="now fill" d={`M${x - 9} ${184 - gap}h18v${40}l-9 26l-9 -26z`} />
-      <Words at={[x, 280]} anchor="middle" lines={name} />
+      <path class="metal" d={`M${x - 44} 262h32l7 20h-39zM${x + 44} 262h-32l-7 20h39z`} />
+      <path class="now fill" d={`M${x - 9} ${210 - gap}h18v${40}l-9 26l-9 -26z`} />
+      <Words at={[x, 306]} anchor="middle" lines={name} />
     </g>
   )
 }
@@ -24,18 +24,18 @@ function Needle({ x, gap, name }: { x: number; gap: number; name: readonly strin
 export default function Clickers() {
   const hex = [0, 1, 2, 3, 4, 5].map((corner) => `${96 + 34 * Math.cos((corner * Math.PI) / 3)},${84 + 34 * Math.sin((corner * Math.PI) / 3)}`).join(' ')
   return (
-    <Frame height={308} label="Above: a fork cap from above, with the preload adjuster as the larger nut and the rebound screw in its middle; and the compression screw at the foot of the leg. Below: the needle on its seat when the screw is fully in, and lifted off it when the screw is counted out.">
+    <Frame height={318} label="Above: a fork cap from above, with the preload adjuster as the larger nut and the rebound screw in its middle; and the compression screw at the foot of the leg. Below: the needle on its seat when the screw is fully in, and lifted off it when the screw is counted out.">
       <circle class="metal" cx="96" cy="84" r="52" />
       <polygon class="now fill" points={hex} />
       <Screw x={96} y={84} r={13} />
       <path class="now" d="M96 62 A22 22 0 0 1 117 78" />
       <Call at={[6, 18]} from={[48, 23]} to={[78, 62]} lines={['preload: the larger nut']} />
-      <Call at={[30, 158]} from={[84, 147]} to={[94, 92]} lines={['rebound: the small screw']} />
-      <path class="metal" d="M232 26h54v70q0 14 -8 18l4 24h-46l4 -24q-8 -4 -8 -18z" />
-      <circle class="now paper" cx="259" cy="118" r="13" />
-      <Screw x={259} y={142} r={7} />
-      <Call at={[354, 168]} anchor="end" from={[300, 157]} to={[265, 145]} lines={['compression, at the foot']} />
-      <text class="middle quiet" x="259" y="66">
+      <Call at={[20, 160]} from={[84, 147]} to={[94, 92]} lines={['rebound: the small screw']} />
+      <path class="metal" d="M206 26h54v70q0 14 -8 18l4 24h-46l4 -24q-8 -4 -8 -18z" />
+      <circle class="now paper" cx="233" cy="118" r="13" />
+      <Screw x={233} y={142} r={7} />
+      <Call at={[276, 112]} from={[272, 116]} to={[241, 140]} lines={['compression,', 'at the foot']} />
+      <text class="middle quiet" x="233" y="66">
         leg
       </text>
       <Needle x={96} gap={0} name={['fully in: stop lightly']} />

@@ -5,9 +5,11 @@ import { Frame, Ring } from './parts.tsx'
 
 const TOP = 62
 const SCALE = 0.42e3
+/** Widths are enlarged, or a leg would be a sliver. */
+const WIDER = 1.35
 const base: ForkLeg = { ...LEG, oilDepth: 0.2, spring: { ...LEG.spring!, coils: 24 } }
 
-/** The common kinds: what each leg holds, and what of it one can see from outside. All legs are drawn at one scale, 1:1 across and along. */
+/** The common kinds: what each leg holds, and what of it one can see from outside. All legs are drawn at one scale. */
 const kinds: readonly { name: string; outside: string; legs: readonly { x: number; leg: ForkLeg; valve?: true }[] }[] = [
   { name: 'Damper rod, a spring in each leg', outside: 'plain caps alike on both legs, perhaps with a preload nut; no damping screw anywhere', legs: [{ x: 30, leg: { ...base, damper: 'rod' } }] },
   { name: 'Cartridge, a spring in each leg', outside: 'a small damping screw in the middle of both caps or at both feet', legs: [{ x: 88, leg: { ...base, damper: 'cartridge' } }] },
@@ -15,11 +17,11 @@ const kinds: readonly { name: string; outside: string; legs: readonly { x: numbe
     name: 'A spring in one leg, the damper in the other',
     outside: 'caps that differ: a preload nut on one leg, a damping screw on the other',
     legs: [
-      { x: 146, leg: { ...base, damper: 'none' } },
-      { x: 184, leg: { ...base, spring: null, spacerLength: 0, washers: [], damper: 'cartridge' } },
+      { x: 148, leg: { ...base, damper: 'none' } },
+      { x: 192, leg: { ...base, spring: null, spacerLength: 0, washers: [], damper: 'cartridge' } },
     ],
   },
-  { name: 'Upside-down', outside: 'the thick tube is on top, in the yokes; the bright tube goes into the axle clamp', legs: [{ x: 246, leg: { ...base, upsideDown: true, damper: 'cartridge' } }] },
+  { name: 'Upside-down', outside: 'the thick tube is on top, in the yokes; the bright tube goes into the axle clamp', legs: [{ x: 256, leg: { ...base, upsideDown: true, damper: 'cartridge' } }] },
   { name: 'Gas-assisted', outside: 'a valve under a small cover in the cap, on one leg or both', legs: [{ x: 316, leg: { ...base, spring: { ...base.spring!, freeLength: 0.2, coils: 14 }, capReach: 0.012, spacerLength: 0, washers: [], oilDepth: 0.16, damper: 'rod' }, valve: true }] },
 ]
 
@@ -34,7 +36,7 @@ export default function ForkKinds() {
           <g key={name}>
             {legs.map(({ x, leg, valve }) => (
               <g key={x}>
-                <ForkSectionKit leg={leg} state="now" x={x} top={TOP} scale={SCALE} across={SCALE} />
+                <ForkSectionKit leg={leg} state="now" x={x} top={TOP} scale={SCALE} across={SCALE * WIDER} />
                 {valve && <path class="now thick" d={`M${x} ${TOP - 10}v-12M${x - 4} ${TOP - 22}h8`} />}
               </g>
             ))}

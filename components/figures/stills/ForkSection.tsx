@@ -19,7 +19,7 @@ export default function ForkSectionStill() {
     [(layout.spacer!.from + layout.spacer!.to) / 2, 24, ['spacer']],
     [layout.washers[0]!.from, 22, ['washer, flat']],
     [(layout.spring!.from + layout.spring!.to) / 2, 22, ['spring']],
-    [layout.seat, 22, ['spring’s seat, on', 'the damper']],
+    [layout.seat, 40, ['spring’s seat, on', 'the damper']],
   ]
   return (
     <Frame height={y(layout.lower.to) + 26} label="A fork leg in section from the cap down: cap with adjuster, spacer, washer, spring, the damper on which the spring sits. The inner tube slides in the outer tube.">
@@ -28,8 +28,8 @@ export default function ForkSectionStill() {
         <Call key={lines[0]} at={[right, y(depth) + 4 + drop * 0.2]} from={[right - 4, y(depth) + drop * 0.2]} to={[X + (depth < 0 ? 14 : 8), y(depth)]} lines={lines} />
       ))}
       <Call at={[right, y(0.2) + 40]} from={[right - 4, y(0.2) + 35]} to={[X + 22, y(0.2)]} lines={['oil level']} />
-      <Call at={[right, y(layout.lower.from) + 40]} from={[right - 4, y(layout.lower.from) + 36]} to={[X + wall + 4, y(layout.lower.from) + 12]} lines={['outer tube, with the seals']} />
-      <Call at={[right, y(layout.upper.to) + 42]} from={[right - 4, y(layout.upper.to) + 38]} to={[X + wall - 1, y(layout.upper.to) - 8]} lines={['inner tube, slides']} />
+      <Call at={[right, y(layout.lower.from) + 4]} from={[right - 4, y(layout.lower.from)]} to={[X + wall + 4, y(layout.lower.from) + 10]} lines={['outer tube, seals']} />
+      <Call at={[right, y(layout.upper.to) + 52]} from={[right - 4, y(layout.upper.to) + 48]} to={[X + wall - 1, y(layout.upper.to) - 8]} lines={['inner tube, slides']} />
     </Frame>
   )
 }

@@ -10,7 +10,7 @@ export default function Levels() {
       <rect class="metal" x="6" y={FLOOR - 9} width="348" height="9" />
       <Level at={[177, FLOOR - 9]} width={66} />
       <Floor from={0} to={360} y={FLOOR} />
-      <Words at={[180, FLOOR + 24]} anchor="middle" lines={['straight edge and level, then turned end for end']} tone="quiet" />
+      <Words at={[180, FLOOR + 24]} anchor="middle" lines={['straight edge with a spirit level']} tone="quiet" />
     </Frame>
   )
 }

@@ -12,7 +12,7 @@ export default function Marks() {
       <path class="tape" d={`M${96 - 32} ${mark - 5}h64v6h-64z`} />
       <rect class="tie" x={96 - 23} y={SEAL - 38} width="46" height="4" />
       <rect class="tie" x={96 + 19} y={SEAL - 41} width="9" height="9" />
-      <Call at={[192, mark - 26]} from={[188, mark - 30]} to={[134, mark - 18]} lines={['lower yoke, or the', 'casting that ends the tube']} />
+      <Call at={[192, mark - 26]} from={[188, mark - 30]} to={[134, mark - 18]} lines={['edge of the lower', 'yoke or casting']} />
       <Call at={[192, mark + 20]} from={[188, mark + 15]} to={[127, mark - 2]} lines={['tape, with a fine line']} />
       <Call at={[192, SEAL - 32]} from={[188, SEAL - 36]} to={[124, SEAL - 36]} lines={['cable tie or ring:', 'the deepest stroke']} />
       <Call at={[192, SEAL + 22]} from={[188, SEAL + 17]} to={[124, SEAL + 2]} lines={['dust seal, a rubber lip']} />

@@ -24,7 +24,7 @@ export default function MotionRatio({ prefix }: StillProps) {
                 <text class="now start halo" x={tail[0] + 8} y={(axle[1] + tail[1]) / 2 + 6}>
                   wheel
                 </text>
-                <Call at={[262, 62]} from={[258, 66]} to={[head[0] + 24, (head[1] + foot[1]) / 2 - 20]} lines={['shock length,', 'bolt to bolt']} />
+                <Call at={[112, 16]} from={[176, 36]} to={[head[0] + 20, (head[1] + foot[1]) / 2 - 14]} lines={['shock length,', 'bolt to bolt']} />
               </>
             )
           }}

@@ -20,9 +20,9 @@ export default function RearMarks({ prefix }: StillProps) {
                 <circle class="now paper" cx={axle[0]} cy={axle[1]} r="5" />
                 <circle class="now solid" cx={axle[0]} cy={axle[1]} r="2" />
                 <Dimension from={axle} to={tail} text="" state="now" />
-                <Call at={[212, 34]} from={[208, 30]} to={[tail[0] + 16, tail[1] - 2]} lines={['line on tape, on a part', 'bolted to the frame']} />
+                <Call at={[134, 16]} from={[130, 14]} to={[tail[0] + 12, tail[1] - 4]} lines={['line on tape, on a part', 'bolted to the frame']} />
                 <Call at={[212, 214]} from={[208, 210]} to={[axle[0] + 5, axle[1]]} lines={['centre of the axle']} />
-                <text class="now start halo" x={axle[0] + 8} y={(axle[1] + tail[1]) / 2 + 4}>
+                <text class="now end halo" x={axle[0] - 8} y={(axle[1] + tail[1]) / 2 - 16}>
                   rear length
                 </text>
               </>

@@ -3,18 +3,18 @@ import { Leg } from '../kit/Leg.tsx'
 import { Frame, Words } from './parts.tsx'
 
 // Invented, as in the sag calculator's first worked case: hanging 150, bike alone 126 to 132, rider on 112 to 118 mm.
-const SCALE = 1150
-const SEAL = 240
+const SCALE = 1050
+const SEAL = 224
 const lengths = [
-  { x: 58, exposed: 0.15, name: ['wheel', 'hanging'] },
-  { x: 168, exposed: 0.129, band: [0.126, 0.132], name: ['bike alone'] },
-  { x: 278, exposed: 0.115, band: [0.112, 0.118], name: ['rider on'] },
+  { x: 46, exposed: 0.15, name: ['wheel', 'hanging'] },
+  { x: 152, exposed: 0.129, band: [0.126, 0.132], name: ['bike alone'] },
+  { x: 272, exposed: 0.115, band: [0.112, 0.118], name: ['rider on'] },
 ] as const
 
 export default function SagLengths() {
   const top = SEAL - 0.15 * SCALE
   return (
-    <Frame height={322} label="Three lengths of bare tube on one line of dust seals, to scale: the wheel hanging is the longest, the bike alone is shorter, with the rider on it is shortest. At the two settled ones a shaded band lies between the reading after a push down and the one after a lift.">
+    <Frame height={300} label="Three lengths of bare tube on one line of dust seals, to scale: the wheel hanging is the longest, the bike alone is shorter, with the rider on it is shortest. At the two settled ones a shaded band lies between the reading after a push down and the one after a lift.">
       <line class="guide" x1="20" x2="352" y1={top} y2={top} />
       {lengths.map((leg) => (
         <g key={leg.x}>
@@ -29,7 +29,7 @@ export default function SagLengths() {
           )}
         </g>
       ))}
-      <Words at={[168, SEAL - 0.126 * SCALE + 18]} anchor="middle" lines={['lifted', 'pushed']} tone="quiet" />
+      <Words at={[152, SEAL - 0.126 * SCALE + 18]} anchor="middle" lines={['lifted', 'pushed']} tone="quiet" />
     </Frame>
   )
 }

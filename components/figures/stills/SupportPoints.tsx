@@ -1,13 +1,13 @@
 import { Bike, bikeAt } from './bike.tsx'
 import { Call, Floor, Frame } from './parts.tsx'
 
-const FLOOR = 220
+const FLOOR = 230
 /** Both wheels clear of the floor, the springs hanging. */
 const RAISED = bikeAt(0, 0)
 
 export default function SupportPoints() {
   return (
-    <Frame height={252} label="The bike with both wheels clear of the floor: the rear on a paddock stand, a support stand under each side of the frame, a strap forward from the yokes. Nothing bears on the exhaust.">
+    <Frame height={262} label="The bike with both wheels clear of the floor: the rear on a paddock stand, a support stand under each side of the frame, a strap forward from the yokes. Nothing bears on the exhaust.">
       <Bike picture={RAISED} scale={150} origin={[64, FLOOR - 8]}>
         {({ spot }, shape) => {
           const axle = spot(shape.rearAxle)
@@ -20,8 +20,8 @@ export default function SupportPoints() {
               <path class="stand" d={`M${frame[0] - 17} ${FLOOR} L${frame[0]} ${frame[1] + 5} L${frame[0] + 17} ${FLOOR}`} />
               <rect class="now solid" x={frame[0] - 9} y={frame[1]} width="18" height="6" />
               <path class="strap" d={`M${yoke[0]} ${yoke[1]} L${352} ${FLOOR}`} />
-              <Call at={[6, 22]} from={[48, 27]} to={[axle[0] - 18, axle[1] + 28]} lines={['paddock stand']} />
-              <Call at={[124, 18]} from={[188, 24]} to={[frame[0], frame[1] + 2]} lines={['stand under each side of the frame']} />
+              <Call at={[6, 18]} from={[44, 24]} to={[axle[0] - 18, axle[1] + 28]} lines={['paddock stand']} />
+              <Call at={[112, 18]} from={[168, 40]} to={[frame[0], frame[1] + 2]} lines={['a stand under each', 'side of the frame']} />
               <Call at={[354, 58]} from={[334, 62]} to={[yoke[0] + 24, yoke[1] + 39]} anchor="end" lines={['strap']} />
             </>
           )

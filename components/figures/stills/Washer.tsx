@@ -4,9 +4,9 @@ import { Call, Frame, Words } from './parts.tsx'
 
 // In millimetres times 2: a bore of 38, a spring of 36 outside, a washer of 2, a spacer of 31.
 const MM = 2
-const TOP = 52
-const SEAT = 176
-const FOOT = 282
+const TOP = 78
+const SEAT = 202
+const FOOT = 308
 const BORE = 38 * MM
 const WIDE = 43 * MM
 
@@ -41,7 +41,7 @@ function Stack({ x, tilt }: { x: number; tilt: number }) {
 
 export default function Washer() {
   return (
-    <Frame height={332} label="Left: the washer lies flat on the spring, and the spacer stands straight on it. Right: the washer is cocked, one edge caught on the tube’s wall; the spacer leans and stands higher. A cocked washer looks like more preload, until it slips.">
+    <Frame height={352} label="Left: the washer lies flat on the spring, and the spacer stands straight on it. Right: the washer is cocked, one edge caught on the tube’s wall; the spacer leans and stands higher. A cocked washer looks like more preload, until it slips.">
       <Tube x={84} />
       <Stack x={84} tilt={0} />
       <Tube x={252} />

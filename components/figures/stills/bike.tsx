@@ -1,6 +1,8 @@
 import type { ComponentChildren } from 'preact'
-import { pose } from '../../../src/core/index.ts'
+import { bikePicture } from '../../../src/calculators/bike-picture.ts'
 import type { BikePicture } from '../../../src/calculators/bike-picture.ts'
+import { geometryOf } from '../../../src/calculators/bikes.ts'
+import type { BikeSpec } from '../../../src/calculators/bikes.ts'
 import { bikeShape } from '../kit/bikeShape.ts'
 import type { BikeShape } from '../kit/bikeShape.ts'
 import { BikeNow } from '../kit/BikeNow.tsx'
@@ -8,20 +10,23 @@ import { projection } from '../kit/projection.ts'
 import type { Projection } from '../kit/projection.ts'
 import type { Spot } from '../kit/state.ts'
 
-// Invented: the middleweight roadster of the examples, drawn without its figures.
-const radii = { frontRadius: 0.3, rearRadius: 0.312 }
-const geometry = { wheelbase: 1.45, rake: (25 * Math.PI) / 180, pivot: { x: 0.54, z: 0.39 }, ...radii, forkOffset: 0.03, datum: { frontTravel: 0, rearTravel: 0, ...radii, forkOffset: 0.03 } }
+// Invented: the middleweight roadster of the examples, of which only what a drawing needs.
+const SPEC = {
+  quotedAt: { frontTravel: 0, rearTravel: 0 },
+  wheelbase: 1450,
+  rake: 25,
+  forkOffset: 30,
+  frontRadius: 300,
+  rearRadius: 312,
+  pivot: { x: 540, z: 390 },
+  fork: { kind: 'conventional', travel: 120, tubeDiameter: 43, exposedTube: 150 },
+  rear: { shocks: 1 },
+} as unknown as BikeSpec
 
-/** The drawn bike with its travels used [m]. */
+/** The drawn bike with its travels used [m]; no loads, no centre of gravity. */
 export function bikeAt(frontTravel: number, rearTravel: number): BikePicture {
-  return {
-    pose: pose(geometry, frontTravel, rearTravel),
-    geometry,
-    frontTravel,
-    rearTravel,
-    fork: { upsideDown: false, travel: 0.12, tubeDiameter: 0.043, exposedTube: 0.15 },
-    shocks: 1,
-  }
+  const drawn = bikePicture(SPEC, geometryOf(SPEC), { frontTravel, rearTravel, frontLoad: 0, rearLoad: 0, centreOfGravity: { x: 0, z: 0 } })
+  return { ...drawn, loads: undefined, centreOfGravity: undefined }
 }
 
 export const STATIC = bikeAt(0.03, 0.02)
