@@ -80,6 +80,7 @@ export default function CoilRateFigure({ now, before, say }: FigureProps<typeof 
         <Coil state={now} x={PLACES[0]!} length={free} scale={scale} say={say} name="free" />
         <Coil state={now} x={PLACES[1]!} length={squeezed} scale={scale} say={say} name="squeezed most" />
         <Coil state={now} x={PLACES[2]!} length={solid} scale={scale} say={say} name="all touching" />
+        {!bound && <Dimension from={[338, y(squeezed)]} to={[338, y(solid)]} text="" state="now" />}
         <text class="now end halo" x={356} y={y(squeezed)} dy="-0.5em">
           {bound ? `short by ${say.quantity(-margin, 'mm', 0)}` : `left: ${say.quantity(margin, 'mm', 0)}`}
         </text>

@@ -9,6 +9,9 @@ import { round } from './kit/state.ts'
 type State = FigureProps<typeof preload>['now']
 type Look = 'before' | 'now'
 
+/** A leg that locks has no force at full travel: its curve is shown up to this many times the load. */
+const LOCKED = 3
+
 const used = ({ output }: State): number => middle(output.travelUsed) ?? 0
 
 const curveOf = ({ picture, input }: State, as: Look, say: Say): Curve => ({
@@ -92,7 +95,9 @@ function takeawayOf(now: State, before: State | null, say: Say): string {
 export default function PreloadVersusRateFigure({ now, before, say, prefix }: FigureProps<typeof preload>) {
   const curves = [...(before ? [curveOf(before, 'before', say)] : []), curveOf(now, 'now', say)]
   const points = [...(before ? pointsOf(before, 'before', say) : []), ...pointsOf(now, 'now', say)]
-  const highest = Math.max(...[now, before].flatMap((state) => (state ? [ends(state.output.forceAtFullTravel)?.[0] ?? 0, state.input.load] : [])))
+  const highest = Math.max(
+    ...[now, before].flatMap((state) => (state ? [ends(state.output.forceAtFullTravel)?.[0] ?? LOCKED * state.input.load, state.input.load] : [])),
+  )
   const last = (points_: readonly XY[]): number => points_.at(-1)![0]
   return (
     <div class="figs">

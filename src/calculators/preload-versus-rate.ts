@@ -193,8 +193,11 @@ export default defineCalculator({
     const { travel, cause } = forkLimit(fork)
     const last = cause === 'locked' ? travel * 0.99 : travel
     const places = Array.from({ length: 61 }, (_, step) => (last * step) / 60)
+    const curve = places.map((x): readonly [number, number] => [x, forkForce(fork, x)])
+    // on the top stop the fork carries any load up to its first force, without moving
+    const stop: readonly [number, number][] = curve[0]![1] > 0 ? [[0, 0]] : []
     return {
-      curve: places.map((x): readonly [number, number] => [x, forkForce(fork, x)]),
+      curve: [...stop, ...curve],
       heights: output.heights as readonly (readonly [number, number, number])[],
     }
   },

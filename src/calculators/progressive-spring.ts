@@ -167,7 +167,8 @@ export default defineCalculator({
     const sameLinear = output.sameLinear as number | null
     const just = limit * 1e-7
     return {
-      force: places.map((x): readonly [number, number] => [x, forkForce(fork, x)]),
+      // on the top stop the fork carries any load up to its first force, without moving
+      force: [[0, 0] as const, ...places.map((x): readonly [number, number] => [x, forkForce(fork, x)])],
       rate: places.flatMap((x): (readonly [number, number])[] =>
         x > just
           ? [
