@@ -30,6 +30,7 @@ const figures: Record<string, () => Promise<{ default: unknown }>> = {
   'oil-height': () => import('./OilHeight.tsx'),
   'oil-viscosity': () => import('./OilViscosity.tsx'),
   damping: () => import('./Damping.tsx'),
+  'rear-rate': () => import('./RearRate.tsx'),
   stance: () => import('./Stance.tsx'),
 }
 

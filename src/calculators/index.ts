@@ -19,6 +19,7 @@ const loaders = {
   'oil-height': () => import('./oil-height.ts'),
   'oil-viscosity': () => import('./oil-viscosity.ts'),
   damping: () => import('./damping.ts'),
+  'rear-rate': () => import('./rear-rate.ts'),
   stance: () => import('./stance.ts'),
 } satisfies Record<string, () => Promise<{ default: unknown }>>
 
