@@ -12,6 +12,9 @@ const text = (say: Say, output: QuantityOutput, si: number): string =>
     ? say.change(si, output.unit, output.digits).replace(output.signed ? '' : /^\+/, '')
     : say.quantity(si, output.unit, output.digits)
 
+/** A change without its unit. */
+const bareChange = (say: Say, output: QuantityOutput, si: number): string => say.change(si, output.unit, output.digits).replace(/[\s°].*$/, '')
+
 /** A cell as the reader sees it: a value, a value ± its half width, a range, or a dash where it does not exist. */
 export function cellText(say: Say, output: QuantityOutput | { kind: 'text' }, value: Cell): string {
   if (value === null) return '—'
@@ -21,7 +24,7 @@ export function cellText(say: Say, output: QuantityOutput | { kind: 'text' }, va
   const half = (value.high - value.low) / 2
   const symmetric = value.value !== undefined && Math.abs((value.low + value.high) / 2 - value.value) <= Math.max(1e-9 * Math.abs(value.value), half * 1e-6)
   if (symmetric) {
-    const middle = say.number(value.value!, output.unit, output.digits)
+    const middle = output.signed ? bareChange(say, output, value.value!) : say.number(value.value!, output.unit, output.digits)
     const plus =
       output.unit === '°C'
         ? say
@@ -159,18 +162,24 @@ export function Results({ state }: { state: CalculatorState }): JSX.Element | nu
       <tbody role="rowgroup">{body}</tbody>
     </table>
   )
+  const tables = (more: boolean): JSX.Element[] =>
+    outputs.flatMap(([id, output]) =>
+      isTable(output) && (output.more === true) === more
+        ? [<TableResult key={id} id={id} output={output} rows={(now.output[id] ?? []) as readonly (readonly Cell[])[]} say={state.say} />]
+        : [],
+    )
   const further = rows(true)
+  const hidden = tables(true)
   return (
     <div class="results">
       {sheet(rows(false))}
-      {further.length > 0 && (
+      {tables(false)}
+      {further.length + hidden.length > 0 && (
         <details class="more-results">
           <summary>More results</summary>
-          {sheet(further)}
+          {further.length > 0 && sheet(further)}
+          {hidden}
         </details>
-      )}
-      {outputs.map(([id, output]) =>
-        isTable(output) ? <TableResult key={id} id={id} output={output} rows={(now.output[id] ?? []) as readonly (readonly Cell[])[]} say={state.say} /> : null,
       )}
     </div>
   )
