@@ -6,14 +6,17 @@ export type TickState = 'open' | 'ticked' | 'changed'
 
 const EMPTY: Sheet = { ticks: {}, readings: {} }
 
+/** An entry of its own, not one that every object inherits ("constructor"). */
+const own = <T>(record: Readonly<Record<string, T>>, key: string): T | undefined => (Object.hasOwn(record, key) ? record[key] : undefined)
+
 /** A procedure's sheet in the book; empty where nothing was written yet. */
-export const sheetOf = (book: Book, procedure: string): Sheet => (Object.hasOwn(book.sheets, procedure) ? book.sheets[procedure]! : EMPTY)
+export const sheetOf = (book: Book, procedure: string): Sheet => own(book.sheets, procedure) ?? EMPTY
 
 const withSheet = (book: Book, procedure: string, sheet: Sheet): Book => ({ ...book, sheets: { ...book.sheets, [procedure]: sheet } })
 
 /** Whether a step that now reads as `hash` is ticked. */
 export function tickState(book: Book, procedure: string, step: string, hash: string): TickState {
-  const tick = sheetOf(book, procedure).ticks[step]
+  const tick = own(sheetOf(book, procedure).ticks, step)
   if (tick === undefined) return 'open'
   return tick.hash === hash ? 'ticked' : 'changed'
 }
@@ -36,14 +39,14 @@ const BLANK: Entry = { typed: '', unit: '', value: null }
 /** The book with one box of a reading filled (counted from 0). */
 export function written(book: Book, procedure: string, reading: string, box: number, entry: Entry): Book {
   const sheet = sheetOf(book, procedure)
-  const entries = [...(sheet.readings[reading] ?? [])]
+  const entries = [...(own(sheet.readings, reading) ?? [])]
   while (entries.length < box) entries.push(BLANK)
   entries[box] = entry
   return withSheet(book, procedure, { ...sheet, readings: { ...sheet.readings, [reading]: entries } })
 }
 
 /** The boxes of a reading. */
-export const entriesOf = (book: Book, procedure: string, reading: string): readonly Entry[] => sheetOf(book, procedure).readings[reading] ?? []
+export const entriesOf = (book: Book, procedure: string, reading: string): readonly Entry[] => own(sheetOf(book, procedure).readings, reading) ?? []
 
 /** The book without anything of one procedure. */
 export function startedAgain(book: Book, procedure: string): Book {

@@ -1,0 +1,91 @@
+import { describe, expect, test } from 'vitest'
+import type { Definition } from '../../src/calculators/define.ts'
+import { defaultsOf, evaluate } from '../../src/calculators/evaluate.ts'
+import { loadCalculator } from '../../src/calculators/index.ts'
+import { decodeLink, encodeLink } from '../../src/calculators/link.ts'
+import { createSay } from '../../src/calculators/say.ts'
+import { METRIC } from '../../src/calculators/unit-choice.ts'
+import { emptyBook } from '../../src/record/book.ts'
+import type { Book } from '../../src/record/book.ts'
+import { carry } from '../../src/record/carry.ts'
+import type { Taken } from '../../src/record/carry.ts'
+import { pairs } from '../../src/record/pairs.ts'
+import { entryOf } from '../../src/record/reading.ts'
+import { written } from '../../src/record/sheet.ts'
+import { told } from '../../src/record/told.ts'
+
+const length = (procedure: string, id: string, calculator?: string, input?: string): Taken => ({
+  procedure,
+  spec: { id, label: id, quantity: 'length', unit: 'mm', range: [0, 900], repeat: 3, ...(calculator && input && { to: { calculator, input } }) },
+})
+
+const all: Taken[] = [
+  length('record-a-baseline', 'markLeft', 'marks', 'beforeLeft'),
+  length('record-a-baseline', 'markRight', 'marks', 'beforeRight'),
+  length('record-a-baseline', 'staticSettledUp'),
+  length('measure-front-sag', 'frontTravel', 'sag', 'travel'),
+  length('measure-front-sag', 'extended', 'sag', 'extended'),
+  length('measure-front-sag', 'riderSettledDown', 'sag', 'settledDown'),
+  length('measure-front-sag', 'riderSettledUp', 'sag', 'settledUp'),
+  length('check-against-the-mark', 'markLeftAfter', 'marks', 'afterLeft'),
+  length('check-against-the-mark', 'markRightAfter', 'marks', 'afterRight'),
+  length('check-against-the-mark', 'markLeftCorrected', 'marks', 'afterLeft'),
+]
+
+function fill(values: Readonly<Record<string, readonly string[]>>, unit = 'mm'): Book {
+  return Object.entries(values).reduce((book, [name, typed]) => {
+    const taken = all.find(({ spec }) => spec.id === name)!
+    return typed.reduce((each, text, box) => written(each, taken.procedure, name, box, entryOf(taken.spec, text, unit)), book)
+  }, emptyBook())
+}
+
+const sag: Definition = await loadCalculator('sag')
+const marks: Definition = await loadCalculator('marks')
+const READ = { frontTravel: ['120'], extended: ['150', '151', '149'], riderSettledDown: ['112'], riderSettledUp: ['118,0'] }
+
+describe('carry(definition, procedure, readings, book)', () => {
+  test('carry takes the means, and a link with them opens the same values', () => {
+    const { given, complete, refused } = carry(sag, 'measure-front-sag', all, fill(READ))
+    expect(given).toEqual({ travel: 120, extended: 150, settledDown: 112, settledUp: 118 })
+    expect({ complete, refused }).toEqual({ complete: true, refused: [] })
+    expect(decodeLink(sag, encodeLink(sag, { ...defaultsOf(sag), ...given }), []).given).toMatchObject(given)
+  })
+  test('carry converts what was read in inches: 5.9 in are 149.86 mm', () => {
+    expect(carry(sag, 'measure-front-sag', all, fill({ extended: ['5.9'] }, 'in')).given).toEqual({ extended: 149.86 })
+  })
+  test('carry names a value that the calculator’s field refuses, and leaves it out', () => {
+    const { given, refused } = carry(sag, 'measure-front-sag', all, fill({ frontTravel: ['20'] }))
+    expect(given).toEqual({})
+    expect(refused).toEqual(['Full travel must be between 50 and 350\u00a0mm'])
+  })
+  test('carry is not complete while a reading that is asked for at first is missing', () => {
+    expect(carry(sag, 'measure-front-sag', all, fill({ extended: ['150'] })).complete).toBe(false)
+  })
+  test('carry takes the state before from the baseline, the later of two readings after, and the friction band from lift less push', () => {
+    const book = fill({ markLeft: ['115'], markRight: ['115'], staticSettledUp: ['120.5'], markLeftAfter: ['121'], markLeftCorrected: ['116'], markRightAfter: ['121.5'], frontTravel: ['120'] })
+    expect(carry(marks, 'check-against-the-mark', all, book).given).toEqual({ beforeLeft: 115, beforeRight: 115, afterLeft: 116, afterRight: 121.5, travel: 120, frictionBand: 5.5 })
+  })
+})
+
+describe('told(definition, evaluation, …)', () => {
+  const say = createSay(METRIC)
+  const tell = (definition: Definition, given: Readonly<Record<string, number>>) => told(definition, evaluate(definition, given, { bikes: {} }), given, defaultsOf(definition), say)
+  test('told gives the sag against the window: 150 − (112 + 118)/2 = 35 mm of 120 mm is 29 %', () => {
+    expect(tell(sag, carry(sag, 'measure-front-sag', all, fill(READ)).given as Record<string, number>)[0]).toBe('Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window used is 25 to 33\u00a0%: inside the window.')
+  })
+  test('told says that a window is the reader’s own', () => {
+    expect(tell(sag, { travel: 120, extended: 150, settledDown: 112, settledUp: 118, windowLow: 10, windowHigh: 20 })[0]).toBe('Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window you set is 10 to 20\u00a0%: more sag than the window.')
+  })
+  test('told gives the reason where readings contradict one another', () => {
+    expect(tell(sag, { travel: 120, extended: 150, settledDown: 118, settledUp: 112 })).toEqual(['The reading after lifting must not be below the one after pushing down. Check whether the two were swapped'])
+  })
+})
+
+describe('pairs(readings, book)', () => {
+  test('pairs sets a reading beside the one after the work', () => {
+    expect(pairs(all, fill({ markLeft: ['115', '116'], markLeftAfter: ['121'] }))).toEqual([{ id: 'markLeft', label: 'markLeft', unit: 'mm', before: 115.5, after: 121 }])
+  })
+  test('pairs leaves out a reading with one side only', () => {
+    expect(pairs(all, fill({ markLeft: ['115'] }))).toEqual([])
+  })
+})
