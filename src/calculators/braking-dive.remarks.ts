@@ -45,7 +45,7 @@ export function brakingDiveRemarks({ input, output, before, say }: State & { bef
       text: `At rest the front stands ${say.quantity(middle(output.frontTravel) ?? 0, 'mm', 1)} deep in its travel. Brake to see what is added.`,
     })
   else {
-    list.push(reserveRemark({ input, output }, say), forces({ input, output }, say))
+    list.push(forces({ input, output }, say), reserveRemark({ input, output }, say))
     if (before) {
       const trail = (middle(output.trail) ?? 0) - (middle(before.output.trail) ?? 0)
       list.push({

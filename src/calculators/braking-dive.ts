@@ -189,7 +189,7 @@ export default defineCalculator({
     liftDeceleration: { label: 'Rear wheel carries nothing from', quantity: 'acceleration', unit: 'g', digits: 2 },
     rearTravel: { label: 'Rear travel used', quantity: 'length', unit: 'mm', digits: 1, more: true },
     wheelbase: { label: 'Wheelbase', quantity: 'length', unit: 'mm', digits: 1, more: true },
-    pitch: { label: 'Pitch, nose up from the quoted pose', quantity: 'angle', unit: '°', digits: 2, signed: true, more: true },
+    pitch: { label: 'Pitch, nose up', quantity: 'angle', unit: '°', digits: 2, signed: true, more: true },
     frontGrip: { label: 'Grip needed at the front, force ÷ load', quantity: 'ratio', unit: '', digits: 2, more: true },
   },
   compute(given) {

@@ -64,7 +64,7 @@ export function rideHeightRemarks({ input, output, before, say }: State & { befo
     const length = `Trail is ${say.quantity(Math.abs(trail), '%', 1)} ${trail < 0 ? 'shorter' : 'longer'}.`
     list.push({ kind: 'reading', text: `${length} ${loadSentence(load, total, say)}` })
     list.push({ kind: 'reading', text: whatItWas(input, moved, say) })
-    list.push(nextStep(moved, number(output.exposedTube), say), ...cautions(input.by === undefined ? before : { input, output }, trail, say))
+    list.push(nextStep(moved, number(output.exposedTube), say), ...cautions({ input, output }, trail, say))
   } else {
     list.push({
       kind: 'reading',

@@ -5,6 +5,7 @@ import type { BikePicture } from './bike-picture.ts'
 import { bikeOf, geometryOf } from './bikes.ts'
 import type { BikeSpec, Fitted } from './bikes.ts'
 import { defineCalculator } from './define.ts'
+import { rideHeightChecks } from './ride-height.checks.ts'
 import { rideHeightRemarks } from './ride-height.remarks.ts'
 import { aboard, motionRatioAt, quotedAs, quotedFront, quotedRear, riderMass } from './whole-bike.ts'
 
@@ -81,7 +82,7 @@ export default defineCalculator({
     wheelbase: { label: 'Wheelbase', quantity: 'length', unit: 'mm', digits: 1 },
     frontLoad: { label: 'Front load', quantity: 'load', unit: 'kg load', digits: 1, lead: true },
     frontShare: { label: 'Front share', quantity: 'share', unit: '%', digits: 2 },
-    pitch: { label: 'Pitch, nose up from the quoted pose', quantity: 'angle', unit: '°', digits: 2, signed: true },
+    pitch: { label: 'Pitch, nose up', quantity: 'angle', unit: '°', digits: 2, signed: true },
     frontTravel: { label: 'Front travel used', quantity: 'length', unit: 'mm', digits: 1 },
     rearTravel: { label: 'Rear travel used', quantity: 'length', unit: 'mm', digits: 1, more: true },
     rearLoad: { label: 'Rear load', quantity: 'load', unit: 'kg load', digits: 1, more: true },
@@ -97,5 +98,5 @@ export default defineCalculator({
     return bikePicture(spec, geometryOf(spec, fitted), stance)
   },
   remarks: rideHeightRemarks,
-  checks: [],
+  checks: rideHeightChecks,
 })

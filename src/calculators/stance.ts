@@ -61,9 +61,9 @@ function solve(given: StanceGiven): Solved {
 }
 
 /** Where friction may hold an end: from sinking slowly to rising slowly. */
-function band({ bike, loadCase, stance }: Solved, end: 'frontTravel' | 'rearTravel'): Interval {
+function band({ bike, loadCase }: Solved, end: 'frontTravel' | 'rearTravel'): Interval {
   const travels = [-1, 1].map((settle) => solveStance(bike, loadCase, { settle })[end])
-  return { low: Math.min(...travels), high: Math.max(...travels), value: stance[end] }
+  return { low: Math.min(...travels), high: Math.max(...travels) }
 }
 
 const POINTS = 40
@@ -132,7 +132,7 @@ export default defineCalculator({
     frontBand: length('Front travel, friction either way'),
     rearBand: length('Rear travel, friction either way'),
     exposedTube: { ...length('Exposed tube, seal to mark'), more: true },
-    pitch: { label: 'Pitch, nose up from the quoted pose', quantity: 'angle', unit: '°', digits: 2, signed: true, more: true },
+    pitch: { label: 'Pitch, nose up', quantity: 'angle', unit: '°', digits: 2, signed: true, more: true },
     normalTrail: { ...length('Normal trail'), more: true },
     forkForce: { label: 'Force in the fork, along it', quantity: 'force', unit: 'N', digits: 0, more: true },
     rearForce: { label: 'Force of the rear spring, at the wheel', quantity: 'force', unit: 'N', digits: 0, more: true },

@@ -1,0 +1,149 @@
+import { describe, expect, test } from 'vitest'
+import StanceFigure from '../../components/figures/Stance.tsx'
+import { bikeOf, forkOf, geometryOf, payloadOf, rearOf } from '../../src/calculators/bikes.ts'
+import type { Fitted } from '../../src/calculators/bikes.ts'
+import { evaluate } from '../../src/calculators/evaluate.ts'
+import stance from '../../src/calculators/stance.ts'
+import { bikeFromScales, forkForce, liftDeceleration, solveStance, STANDARD_GRAVITY } from '../../src/core/index.ts'
+import type { LoadCase } from '../../src/core/index.ts'
+import { dots, valueAt } from './drawn.ts'
+import { asDefinition, bikes, drawn, expectChecks, expectNear, expectSound, remarksOf, result, shown } from './evaluated.ts'
+
+const ids = Object.keys(bikes)
+const MM = 1e-3
+const SAME = { forkPreloadChange: 0 }
+const keys = [
+  'frontTravel',
+  'rearTravel',
+  'frontLoad',
+  'rearLoad',
+  'frontShare',
+  'trail',
+  'rake',
+  'wheelbase',
+  'pitch',
+  'normalTrail',
+  'forkForce',
+  'rearForce',
+] as const
+
+function expectStance(id: string, given: Record<string, number | string>, fitted: Fitted, loadCase: (from: number) => LoadCase): void {
+  const spec = bikes[id]!
+  const bike = bikeOf(spec, fitted)
+  const from = solveStance(bike, { payload: loadCase(0).payload ?? [] }).frontTravel
+  const wanted = solveStance(bike, loadCase(from))
+  const { output } = shown(stance, { bike: id, ...SAME, ...given }).now
+  for (const key of keys) expect(output[key], `${id}: ${key}`).toBe(wanted[key])
+}
+
+const rider = (id: string) => payloadOf(bikes[id]!.rider, 80)
+
+describe('stance', () => {
+  test('stance reproduces its hand-worked cases', () => expectChecks(stance))
+
+  test.each(ids)('stance of %s at rest is solveStance, digit for digit', (id) => expectStance(id, {}, {}, () => ({ payload: [rider(id)] })))
+
+  test.each(ids)('stance of %s on the brakes is solveStance with the gas fast from rest, digit for digit', (id) => {
+    const given = { situation: 'braking', deceleration: 0.5, frontBrakeShare: 80 }
+    expectStance(id, given, {}, (from) => ({
+      payload: [rider(id)],
+      deceleration: 0.5 * STANDARD_GRAVITY,
+      frontBrakeShare: 80 * 0.01,
+      gasState: { exponent: 1.4, from },
+    }))
+  })
+
+  test.each(ids)('stance of %s leaning and two-up is solveStance, digit for digit', (id) => {
+    expectStance(id, { situation: 'leaning', lean: 40 }, {}, () => ({ payload: [rider(id)], lean: 40 * (Math.PI / 180) }))
+    const spec = bikes[id]!
+    expectStance(id, { situation: 'twoUp' }, {}, () => ({ payload: [rider(id), payloadOf(spec.passenger), payloadOf(spec.luggage)] }))
+  })
+
+  test.each(ids)('stance of %s with a change at either end is solveStance of what is fitted, digit for digit', (id) => {
+    const { fork, rear, frontRadius, rearRadius } = bikes[id]!
+    const payload = () => ({ payload: [rider(id)] })
+    expectStance(id, { forkPreloadChange: 5 }, { forkPreload: fork.preload * MM + 5 * MM }, payload)
+    expectStance(id, { tubeRaise: 8 }, { tubeRaise: 8 * MM }, payload)
+    expectStance(id, { forkRateChange: 1 }, { forkRate: fork.springRate * 1e3 + 1e3 }, payload)
+    expectStance(id, { oilHeightChange: -20 }, { airHeight: fork.airHeight * MM - 20 * MM }, payload)
+    expectStance(id, { frontRadiusChange: 4, rearRadiusChange: -4 }, { frontRadius: frontRadius * MM + 4 * MM, rearRadius: rearRadius * MM - 4 * MM }, payload)
+    expectStance(id, { rearPreloadChange: 4, rearRateChange: 5 }, { rearPreload: rear.preload * MM + 4 * MM, rearRate: rear.springRate * 1e3 + 5e3 }, payload)
+  })
+
+  test('stance by a longer shock raises the back by its length over the motion ratio', () => {
+    // the roadster's ratio is constant
+    expectStance('middleweight-roadster', { shockLengthChange: 4 }, { rearRaise: (4 * MM) / 0.4348 }, () => ({ payload: [rider('middleweight-roadster')] }))
+  })
+
+  test('stance from two scales is bikeFromScales, digit for digit', () => {
+    const spec = bikes['middleweight-roadster']!
+    const [fork, rear] = [forkOf(spec), rearOf(spec)]
+    const reading = {
+      frontLoad: 104 * STANDARD_GRAVITY,
+      rearLoad: 99 * STANDARD_GRAVITY,
+      frontTravel: 22 * MM,
+      rearTravel: 10 * MM,
+      centreOfGravityHeight: 520 * MM,
+    }
+    const bike = bikeFromScales({
+      geometry: geometryOf(spec),
+      frontUnsprungMass: spec.frontUnsprungMass,
+      rearUnsprungMass: spec.rearUnsprungMass,
+      fork,
+      rear,
+      reading,
+    })
+    const wanted = solveStance(bike, { payload: [rider('middleweight-roadster')] })
+    const { output } = shown(stance, { ...SAME, from: 'scales', scaleFront: 104, scaleRear: 99, scaleHeight: 520 }).now
+    for (const key of keys) expect(output[key], key).toBe(wanted[key])
+  })
+
+  test('stance with no figures of one’s own is the bike’s sheet, and takes those that are given', () => {
+    expect(shown(stance, { from: 'own' }).now.output).toEqual(shown(stance).now.output)
+    expect(result(stance, { from: 'own', wheelbase: 1500 }, 'wheelbase') - result(stance, {}, 'wheelbase')).toBeGreaterThan(45)
+    // not asked for while the sheet stands
+    expect(shown(stance, { from: 'bike', wheelbase: 1500 }).now.output).toEqual(shown(stance).now.output)
+  })
+
+  test('stance before is the same bike in the same situation, nothing changed', () => {
+    const { before } = shown(stance, { situation: 'braking', tubeRaise: 10, rearPreloadChange: 5 })
+    expect(before?.output).toEqual(shown(stance, { ...SAME, situation: 'braking' }).now.output)
+  })
+
+  test('stance’s friction band runs from sinking to rising', () => {
+    const bike = bikeOf(bikes['middleweight-roadster']!)
+    const travels = [-1, 1].map((settle) => solveStance(bike, { payload: [rider('middleweight-roadster')] }, { settle }).frontTravel)
+    expect(shown(stance, SAME).now.output.frontBand).toMatchObject({ low: travels[0], high: travels[1] })
+    expect(remarksOf(stance, SAME)).toMatch(/Friction can hold the front anywhere from 32 to 38 mm/)
+  })
+
+  test('stance shows the deceleration at which the rear wheel lifts, and says so beyond it', () => {
+    const bike = bikeOf(bikes['middleweight-roadster']!)
+    const from = solveStance(bike, { payload: [rider('middleweight-roadster')] }).frontTravel
+    const lift = liftDeceleration(bike, { payload: [rider('middleweight-roadster')], frontBrakeShare: 1, gasState: { exponent: 1.4, from } })
+    expect(shown(stance, { ...SAME, situation: 'braking' }).now.output.liftDeceleration).toBe(lift)
+    expect(remarksOf(stance, { situation: 'braking', deceleration: 1.2 })).toMatch(/the rear wheel is off the ground/)
+    expect(remarksOf(stance, { situation: 'braking', deceleration: 1 })).not.toMatch(/off the ground/)
+  })
+
+  test('stance tells a stop as a result', () => {
+    const heavy = shown(stance, { situation: 'twoUp', passenger: 140, luggage: 80, rider: 160, rearRateChange: -40 })
+    expect(heavy.now.output.rearStop).toBe('on its stop')
+    expect(remarksOf(stance, { situation: 'twoUp', passenger: 140, luggage: 80, rider: 160, rearRateChange: -40 })).toMatch(/The rear has used all its travel/)
+  })
+
+  test('stance refuses a reduction of a rate to nothing, at its own field', () => {
+    const { problems } = evaluate(asDefinition(stance), { bike: 'light-commuter', rearRateChange: -60 }, { bikes })
+    expect(problems.rearRateChange).toMatch(/takes away all there is/)
+  })
+
+  test('the stance figure marks where each end stands on its force curve', () => {
+    const markup = drawn(stance, StanceFigure, SAME)
+    expectSound(markup)
+    const [x, y] = dots(markup, 'now')[0]!
+    const travel = result(stance, SAME, 'frontTravel')
+    // tenths of a unit on 120 mm and some 4000 N
+    expectNear(valueAt(markup, 'x', x), travel, 0.3)
+    expectNear(valueAt(markup, 'y', y), forkForce(forkOf(bikes['middleweight-roadster']!), travel * MM), 20)
+  })
+})
