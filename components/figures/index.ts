@@ -19,6 +19,7 @@ const figures: Record<string, () => Promise<{ default: unknown }>> = {
   'preload-versus-rate': () => import('./PreloadVersusRate.tsx'),
   sag: () => import('./Sag.tsx'),
   'rate-from-sag': () => import('./RateFromSag.tsx'),
+  'choose-rate': () => import('./ChooseRate.tsx'),
   'fork-stack': () => import('./ForkStack.tsx'),
   'progressive-spring': () => import('./ProgressiveSpring.tsx'),
   'ride-height': () => import('./RideHeight.tsx'),

@@ -84,6 +84,8 @@ function mergeCell(middle: Cell, others: readonly (Cell | undefined)[]): Cell {
   if (typeof middle === 'string') return middle
   const ends = others.flatMap((cell) => (typeof cell === 'number' ? [cell] : isInterval(cell) ? [cell.low, cell.high] : []))
   if (ends.length === 0) return middle
+  // what an unknown does not touch stays a plain number
+  if (typeof middle === 'number' && ends.every((end) => end === middle)) return middle
   const value = typeof middle === 'number' ? middle : isInterval(middle) ? middle.value : undefined
   return { low: Math.min(...ends), high: Math.max(...ends), ...(value === undefined ? {} : { value }) }
 }

@@ -8,6 +8,7 @@ const loaders = {
   'preload-versus-rate': () => import('./preload-versus-rate.ts'),
   sag: () => import('./sag.ts'),
   'rate-from-sag': () => import('./rate-from-sag.ts'),
+  'choose-rate': () => import('./choose-rate.ts'),
   'fork-stack': () => import('./fork-stack.ts'),
   'progressive-spring': () => import('./progressive-spring.ts'),
   'ride-height': () => import('./ride-height.ts'),
