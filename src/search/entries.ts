@@ -29,7 +29,13 @@ export interface Searched {
   symptoms: readonly Item<{ feel: string; also: readonly string[]; causes: readonly Cause[]; stop?: string | undefined }>[]
 }
 
-const sentences = (texts: readonly (string | undefined)[]): string => texts.map((text) => text?.replace(/[.?]?$/, '.')).join(' ')
+const sentences = (texts: readonly (string | undefined)[]): string =>
+  texts
+    .filter((text) => text !== undefined)
+    .map((text) => text.replace(/[.?]?$/, '.'))
+    .join(' ')
+
+const alsoKnownAs = (names: readonly string[]): string | undefined => (names.length > 0 ? `Also: ${names.join(', ')}` : undefined)
 
 const overviews: readonly SourceEntry[] = [
   {
@@ -66,14 +72,14 @@ export function entriesOf({ chapters, cautions, procedures, calculators, lessons
       kind: 'glossary' as const,
       title: data.term,
       names: data.also,
-      text: sentences([data.term, data.short, ...data.also]),
+      text: sentences([data.term, data.short, alsoKnownAs(data.also)]),
     })),
     ...symptoms.map(({ id, data }) => ({
       url: `symptoms/#${id}`,
       kind: 'symptom' as const,
       title: data.feel,
       names: data.also,
-      text: sentences([data.feel, ...data.also, ...data.causes.flatMap(({ cause, measure, shows }) => [cause, measure, shows]), data.stop]),
+      text: sentences([data.feel, ...data.causes.flatMap(({ cause, measure, shows }) => [cause, measure, shows]), data.stop, alsoKnownAs(data.also)]),
     })),
     ...overviews,
   ]

@@ -26,20 +26,33 @@ const LENGTH = 28
 /** A passage begins at its sentence if that began no earlier than this many words before the first word found. */
 const LEAD_IN = 8
 const MOST_SECTIONS = 3
+/** A text of no more words than this is shown from its beginning. */
+const SHORT_TEXT = 60
+/** The title stands within so many words of the beginning, or not at all. */
+const TITLE_WITHIN = 30
 
-/** For each word of the text, the concepts that it names. */
+/** Whether a run of roots stands at a place of the text, given the roots of its words. */
+const standsAt = (run: readonly string[], texts: readonly (readonly string[])[], at: number): boolean =>
+  run.every((root, index) => texts[at + index]?.some((other) => agree(root, other) > 0))
+
+/** For each word of the text, the concepts that it names; a phrase is named only where its words stand side by side. */
 function conceptsAt(words: readonly string[], { concepts }: Query): number[][] {
-  const known = new Map<string, number[]>()
-  return words.map((word) => {
-    const seen = known.get(word)
-    if (seen) return seen
-    const roots = [...wordsOf(word), ...wordsOf(word.replace(/[-/]/g, ' '))].map(stem)
-    const named = concepts.flatMap(({ alternatives }, index) =>
-      alternatives.some((each) => each.roots.some((root) => roots.some((other) => agree(root, other) > 0))) ? [index] : [],
-    )
-    known.set(word, named)
-    return named
+  const known = new Map<string, string[]>()
+  const roots = words.map((word) => {
+    const seen = known.get(word) ?? [...wordsOf(word), ...wordsOf(word.replace(/[-/]/g, ' '))].map(stem)
+    known.set(word, seen)
+    return seen
   })
+  const named = words.map((): number[] => [])
+  for (const [index, { alternatives }] of concepts.entries()) {
+    for (const { roots: run } of alternatives) {
+      for (const at of words.keys()) {
+        if (!standsAt(run, roots, at)) continue
+        for (let word = at; word < at + run.length; word++) if (!named[word]?.includes(index)) named[word]?.push(index)
+      }
+    }
+  }
+  return named
 }
 
 const endsSentence = (word: string): boolean => /[.?:]$/.test(word)
@@ -87,7 +100,7 @@ function best(words: readonly string[], named: readonly number[][], from: number
     const here = gathered(named.slice(at, Math.min(to, at + LENGTH - LEAD_IN)), concepts)
     if (here.weight > most.weight || (here.weight === most.weight && here.span < most.span)) [most, first] = [here, at]
   }
-  const begin = beginning(words, from, first)
+  const begin = to - from <= SHORT_TEXT && to === words.length ? from : beginning(words, from, first)
   const end = Math.min(to, begin + LENGTH)
   const shown = words.slice(begin, end)
   const found = shown.map((_, index) => (named[begin + index] ?? []).some((index) => (concepts[index]?.weight ?? 0) === 1))
@@ -96,19 +109,29 @@ function best(words: readonly string[], named: readonly number[][], from: number
   return { pieces: text, share: most.weight / weight }
 }
 
+/** Where the text begins after its title. */
+function afterTitle(words: readonly string[], title: string): number {
+  const run = wordsOf(title)
+  for (let at = 0; at < Math.min(words.length, TITLE_WITHIN); at++) {
+    const end = at + title.trim().split(/\s+/).length
+    if (wordsOf(words.slice(at, end).join(' ')).join(' ') === run.join(' ')) return end
+  }
+  return 0
+}
+
 /** The best passage of a page, and of its sections under headings with an id those that answer best. */
 export function passages({ content, anchors }: Fragment, title: string, query: Query): { passage: Passage; sections: Section[] } {
   const words = content.split(/\s+/)
   const named = conceptsAt(words, query)
   const headings = anchors.filter(({ element, text }) => /^h[2-4]$/.test(element) && text)
-  const afterTitle = wordsOf(content).join(' ').startsWith(wordsOf(title).join(' ')) ? title.split(/\s+/).length : 0
+  const from = Math.min(afterTitle(words, title), words.length - 1)
   const sections = headings.map(({ id, text = '', location }, index): Section & { inHeading: number } => {
     const after = location + text.trim().split(/\s+/).length
     const to = headings[index + 1]?.location ?? words.length
     const inHeading = new Set(named.slice(location, after).flat()).size
     return { id, heading: text.trim(), inHeading, ...best(words, named, after, Math.max(after, to), query) }
   })
-  const passage = best(words, named, Math.min(afterTitle, words.length - 1), words.length, query)
+  const passage = best(words, named, from, words.length, query)
   const good = sections
     .filter(({ share, inHeading }) => share > 0 && (inHeading > 0 || share >= 0.99 * passage.share))
     .sort((a, b) => b.share + b.inHeading - a.share - a.inHeading)

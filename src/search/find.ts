@@ -1,8 +1,11 @@
+import { leaning } from './intent.ts'
 import type { Kind, Lexicon } from './lexicon.ts'
-import type { Concept, Query } from './query.ts'
+import type { Query } from './query.ts'
 import { readQuery } from './query.ts'
 import { rank } from './rank.ts'
 import type { Ranked } from './rank.ts'
+import { weighQuery } from './weigh.ts'
+import type { TextScores } from './weigh.ts'
 
 /** What is used of the index's script. */
 export interface TextIndex {
@@ -24,34 +27,29 @@ export interface Found {
 
 type Loaders = Map<string, () => Promise<Fragment>>
 
-/** Alternatives asked of the index for each concept: the words themselves and the first others; titles are matched on all. */
-const ASKED = 3
-
 async function ask(words: string | null, index: TextIndex, loaders: Loaders): Promise<{ id: string; score: number }[]> {
   const { results } = await index.search(words)
   for (const { id, data } of results) loaders.set(id, data)
   return results
 }
 
-async function textScores({ alternatives }: Concept, index: TextIndex, loaders: Loaders): Promise<Map<string, number>> {
-  const best = new Map<string, number>()
-  for (const { words, nearness } of alternatives.slice(0, ASKED)) {
-    const results = await ask(words.join(' '), index, loaders)
-    const most = Math.max(...results.map(({ score }) => score))
-    for (const { id, score } of results) best.set(id, Math.max(best.get(id) ?? 0, (nearness * score) / most))
-  }
-  return best
+async function textScores(words: readonly string[], index: TextIndex, loaders: Loaders): Promise<TextScores> {
+  const results = await ask(words.join(' '), index, loaders)
+  const most = Math.max(...results.map(({ score }) => score))
+  return new Map(results.map(({ id, score }) => [id, score / most]))
 }
 
 /** Searches for a text as a reader types it: one search of the index for each way of saying each word, and their results merged. */
 export async function find(text: string, index: TextIndex, lexicon: Lexicon, kinds: ReadonlySet<Kind> = new Set()): Promise<Found> {
-  const query = readQuery(text, lexicon)
+  const read = readQuery(text, lexicon)
   const loaders: Loaders = new Map()
-  const inText = await Promise.all(query.concepts.map((concept) => textScores(concept, index, loaders)))
+  const texts = await Promise.all(read.concepts.map(({ alternatives }) => Promise.all(alternatives.map(({ words }) => textScores(words, index, loaders)))))
+  const weighed = weighQuery(read, texts, lexicon.entries.size)
   const load = async (id: string): Promise<Fragment | undefined> => {
     // an entry known by a name that its text lacks is in none of the searches, but in the search for everything
     if (!loaders.has(id)) await ask(null, index, loaders)
     return loaders.get(id)?.()
   }
-  return { query, ranked: rank(query, inText, lexicon, kinds), load }
+  const ranked = rank(weighed, lexicon, leaning(text)).filter(({ entry }) => kinds.size === 0 || kinds.has(entry.kind))
+  return { query: weighed.query, ranked, load }
 }

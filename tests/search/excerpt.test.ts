@@ -5,7 +5,8 @@ import { readQuery } from '../../src/search/query.ts'
 import { lexicon } from './small-site.ts'
 
 const intro = 'Support the front. The wheel hangs free and the bike stays where it is.'
-const first = 'Choose the floor. A hard floor holds a stand. Gravel lets it sink.'
+const first =
+  'Choose the floor. A hard floor holds a stand. Gravel lets it sink. Tarmac on a hot day does too, and so does grass after rain. Leave clear space on every side, so that you can step away from a bike that begins to lean.'
 const second = 'Lift it. Lift with the jack, and let a stand hold the fork. Then rock the bike by hand.'
 const content = `${intro} ${first} ${second}`
 const wordsIn = (text: string): number => text.split(' ').length

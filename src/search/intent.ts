@@ -1,0 +1,19 @@
+import type { Kind } from './lexicon.ts'
+
+/** A question's form leans towards a kind of page, by so much. */
+const LEAN = 1.15
+
+const FORMS: readonly { form: RegExp; kind: Kind }[] = [
+  { form: /\bhow (to|do i|do you|can i|should i)\b|\b(procedure|steps|step by step|instructions)\b/, kind: 'procedure' },
+  { form: /\bwhat('?s| is| are| does .+ mean)\b|\b(meaning|definition|define|glossary)\b/, kind: 'glossary' },
+  { form: /\b(calculator|calculate|compute|work out)\b/, kind: 'calculator' },
+  { form: /\b(danger|dangerous|hazard|risk|warning|caution|is it safe)\b/, kind: 'caution' },
+  { form: /\b(chapter|explain|explained|explanation|theory|derivation|formula|equation)\b/, kind: 'chapter' },
+  { form: /\b(lesson|class|course|briefing|session plan|lesson plan)\b/, kind: 'lesson' },
+]
+
+/** How much each kind counts for a question of this form: 1, or a little more. */
+export function leaning(text: string): (kind: Kind) => number {
+  const asked = new Set(FORMS.filter(({ form }) => form.test(text.toLowerCase())).map(({ kind }) => kind))
+  return (kind) => (asked.has(kind) ? LEAN : 1)
+}
