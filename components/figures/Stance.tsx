@@ -1,6 +1,7 @@
 import type { EndCurve } from '../../src/calculators/stance.ts'
 import type stance from '../../src/calculators/stance.ts'
 import type { FigureProps } from './index.ts'
+import { Aboard } from './kit/Aboard.tsx'
 import { Chart } from './kit/Chart.tsx'
 import type { ChartProps } from './kit/Chart.tsx'
 import { Details } from './kit/Details.tsx'
@@ -61,7 +62,9 @@ export default function StanceFigure({ now, before, say, prefix }: Props) {
         prefix={prefix}
         label={`The whole bike from the side, to scale. ${told}`}
         caption={`To scale. The arrows are the wheel loads.${was ? ' Solid: now. Dashed: before.' : ''}`}
-      />
+      >
+        {(view) => <Aboard places={bike.aboard ?? []} projection={view} say={say} />}
+      </SideView>
       <Details
         now={bike}
         before={was && was.bike}

@@ -2,7 +2,7 @@ import { brakingOvershoot, forkForceFromAxleLoad, liftDeceleration, solveStance,
 import type { Bike, GasState, LoadCase, Stance } from '../core/index.ts'
 import { bikePicture } from './bike-picture.ts'
 import type { BikePicture } from './bike-picture.ts'
-import { bikeOf, geometryOf, payloadOf } from './bikes.ts'
+import { bikeOf, geometryOf } from './bikes.ts'
 import type { BikeSpec } from './bikes.ts'
 import { brakingDiveChecks } from './braking-dive.checks.ts'
 import { brakingDiveRemarks } from './braking-dive.remarks.ts'
@@ -94,15 +94,10 @@ function pictureOf(given: Given): DivePicture {
     const { braking: there, overshoot } = brake(given, dive, deceleration)
     return { deceleration, settled: there.frontTravel, peak: [there.frontTravel + overshoot[0], there.frontTravel + overshoot[1]] as const }
   })
-  const places = [
-    { name: 'Rider', ...payloadOf(given.bike.rider, given.rider) },
-    { name: 'Passenger', ...payloadOf(given.bike.passenger, given.passenger) },
-    { name: 'Luggage', ...payloadOf(given.bike.luggage, given.luggage) },
-  ]
   const picture = bikePicture(given.bike, geometryOf(given.bike), braking)
   const brakeForce = { front: (braking.neededGrip.front ?? 0) * braking.frontLoad, rear: (braking.neededGrip.rear ?? 0) * braking.rearLoad }
   return {
-    bike: { ...picture, aboard: places.filter(({ mass }) => mass > 0).map((place) => ({ ...place, ...braking.toGround(place) })) },
+    bike: { ...picture, aboard: aboard(given.bike, given).map((place) => ({ ...place, ...braking.toGround(place) })) },
     curve,
     limit: braking.frontLimit.travel,
     lift,

@@ -28,7 +28,7 @@ export interface StancePicture {
 interface Solved {
   spec: BikeSpec
   bike: Bike
-  loadCase: LoadCase
+  loadCase: Omit<LoadCase, 'payload'> & { payload: ReturnType<typeof aboard> }
   stance: Stance
 }
 
@@ -38,7 +38,7 @@ const MM = 1e-3
 
 const STOPS: Readonly<Record<Stop, string>> = { none: 'between its stops', extended: 'fully extended', bottomed: 'on its stop', coilBound: 'coil-bound' }
 
-function loadCaseOf(given: StanceGiven, spec: BikeSpec, bike: Bike): LoadCase {
+function loadCaseOf(given: StanceGiven, spec: BikeSpec, bike: Bike): Solved['loadCase'] {
   const twoUp = given.situation === 'twoUp'
   const payload = aboard(spec, {
     rider: given.rider,
@@ -78,7 +78,7 @@ function curveOf(force: (x: number) => number, limit: TravelLimit, at: readonly 
 function pictureOf(given: StanceGiven): StancePicture {
   const { spec, bike, loadCase, stance } = solve(given)
   return {
-    bike: bikePicture(spec, bike.geometry, stance),
+    bike: { ...bikePicture(spec, bike.geometry, stance), aboard: loadCase.payload.map((place) => ({ ...place, ...stance.toGround(place) })) },
     front: curveOf((x) => forkForce(bike.fork, x, loadCase.gasState), stance.frontLimit, [stance.frontTravel, stance.forkForce]),
     rear: curveOf((x) => rearWheelForce(bike.rear, x), stance.rearLimit, [stance.rearTravel, stance.rearForce]),
   }

@@ -2,7 +2,7 @@ import { solveStance, wheelLoads } from '../core/index.ts'
 import type { PointMass, Stance } from '../core/index.ts'
 import { bikePicture } from './bike-picture.ts'
 import type { BikePicture } from './bike-picture.ts'
-import { bikeOf, geometryOf, payloadOf } from './bikes.ts'
+import { bikeOf, geometryOf } from './bikes.ts'
 import type { BikeSpec } from './bikes.ts'
 import { defineCalculator } from './define.ts'
 import type { Cell, Remark } from './define.ts'
@@ -27,22 +27,13 @@ const SHARE_THAT_MATTERS = 0.05
 
 const stand = ({ bike, ...masses }: Given): Stance => solveStance(bikeOf(bike), { payload: aboard(bike, masses) })
 
-function partsOf({ bike, rider, passenger, luggage }: Given): { name: string; mass: PointMass }[] {
-  const parts = [
-    { name: 'Rider', mass: payloadOf(bike.rider, rider) },
-    { name: 'Passenger', mass: payloadOf(bike.passenger, passenger) },
-    { name: 'Luggage', mass: payloadOf(bike.luggage, luggage) },
-  ]
-  return parts.filter(({ mass }) => mass.mass > 0)
-}
-
 /** What one mass puts on each wheel [N], standing where the loaded bike stands. */
 function loadsOf(stance: Stance, { mass, x, z }: PointMass): { front: number; rear: number } {
   return wheelLoads({ masses: [{ mass, ...stance.toGround({ x, z }) }], wheelbase: stance.wheelbase })
 }
 
 function rows(given: Given, stance: Stance): Cell[][] {
-  const loads = partsOf(given).map(({ name, mass }) => ({ name, ...loadsOf(stance, mass) }))
+  const loads = aboard(given.bike, given).map(({ name, ...mass }) => ({ name, ...loadsOf(stance, mass) }))
   const bike = {
     name: 'Bike alone',
     front: stance.frontLoad - loads.reduce((sum, { front }) => sum + front, 0),
@@ -122,8 +113,10 @@ export default defineCalculator({
   baseline: () => ({ rider: 0, passenger: 0, luggage: 0 }),
   picture(given): BikePicture {
     const stance = stand(given)
-    const places = partsOf(given).map(({ name, mass }) => ({ name, mass: mass.mass, ...stance.toGround(mass) }))
-    return { ...bikePicture(given.bike, geometryOf(given.bike), stance), aboard: places }
+    return {
+      ...bikePicture(given.bike, geometryOf(given.bike), stance),
+      aboard: aboard(given.bike, given).map((place) => ({ ...place, ...stance.toGround(place) })),
+    }
   },
   remarks: (context) => remarks(context as never),
   checks: [

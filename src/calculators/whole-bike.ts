@@ -10,8 +10,12 @@ export interface Aboard {
 }
 
 /** Rider, passenger and luggage [kg] at the places where they sit on this bike [m, datum frame]. */
-export function aboard(spec: BikeSpec, { rider = 0, passenger = 0, luggage = 0 }: Aboard): { mass: number; x: number; z: number }[] {
-  const all = [payloadOf(spec.rider, rider), payloadOf(spec.passenger, passenger), payloadOf(spec.luggage, luggage)]
+export function aboard(spec: BikeSpec, { rider = 0, passenger = 0, luggage = 0 }: Aboard): { name: string; mass: number; x: number; z: number }[] {
+  const all = [
+    { name: 'Rider', ...payloadOf(spec.rider, rider) },
+    { name: 'Passenger', ...payloadOf(spec.passenger, passenger) },
+    { name: 'Luggage', ...payloadOf(spec.luggage, luggage) },
+  ]
   return all.filter(({ mass }) => mass > 0)
 }
 

@@ -21,7 +21,7 @@ interface ContactPatchProps {
   say: (trail: number) => string
 }
 
-const STEPS = [2, 3, 4, 5, 8, 10, 12, 15, 20]
+const STEPS = [2, 3, 4, 5, 6, 7, 8, 10, 12, 15, 20]
 
 /** The largest tidy magnification at which these trails fit into `room` [viewBox units]. */
 export function patchMagnification(trails: readonly number[], scale: number, room: number): number {
