@@ -13,7 +13,9 @@ async function runAll(): Promise<CheckRun> {
   const [topics, sources] = await Promise.all([getCollection('checks'), getCollection('sources')])
   const result = runChecks(topics.map(({ data }) => data as CheckTopic))
   const known = new Set(sources.map(({ id }) => id))
-  const strays = topics.flatMap(({ data }) => data.checks.filter(({ source }) => !known.has(source)).map(({ id, source }) => `${id}: there is no source “${source}”`))
+  const strays = topics.flatMap(({ data }) =>
+    data.checks.filter(({ source }) => !known.has(source)).map(({ id, source }) => `${id}: there is no source “${source}”`),
+  )
   const problems = [...result.failures, ...strays]
   if (problems.length > 0) throw new Error(`content/checks: ${problems.length} of ${result.values} values fail\n${problems.join('\n')}`)
   return result

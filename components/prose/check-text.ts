@@ -27,7 +27,8 @@ export function ourText({ ours, published }: Pick<CheckedValue, 'ours' | 'publis
 }
 
 /** The published number without its unit, with true minus signs. */
-export const publishedText = ({ published, unit }: Pick<CheckedValue, 'published' | 'unit'>): string => minus(unit === '' ? published : published.slice(0, -unit.length).trim())
+export const publishedText = ({ published, unit }: Pick<CheckedValue, 'published' | 'unit'>): string =>
+  minus(unit === '' ? published : published.slice(0, -unit.length).trim())
 
 /** A difference or tolerance in two figures: "0.0011", "3.2 × 10⁻⁹". */
 export function smallText(value: number | null): string {
@@ -49,5 +50,7 @@ export function inputText(input: unknown): string {
   if (typeof input !== 'object' || input === null) return typeof input === 'number' ? minus(String(input)) : String(input)
   const fields = Object.entries(input)
   if (fields.length > 12) return `${fields.length} values`
-  return fields.map(([name, value]) => `${name} ${typeof value === 'object' && value !== null && !Array.isArray(value) ? `(${inputText(value)})` : inputText(value)}`).join(', ')
+  return fields
+    .map(([name, value]) => `${name} ${typeof value === 'object' && value !== null && !Array.isArray(value) ? `(${inputText(value)})` : inputText(value)}`)
+    .join(', ')
 }

@@ -43,14 +43,23 @@ async function citingPages(): Promise<{ entry: Citing; citation: Citation }[]> {
     getCollection('calculators'),
   ])
   return [
-    ...chapters.sort((a, b) => a.data.order - b.data.order).map((entry) => ({ entry, citation: { kind: 'Chapter' as const, title: entry.data.title, to: `chapters/${entry.id}/` } })),
+    ...chapters
+      .sort((a, b) => a.data.order - b.data.order)
+      .map((entry) => ({ entry, citation: { kind: 'Chapter' as const, title: entry.data.title, to: `chapters/${entry.id}/` } })),
     ...(await calculatorPages(calculators)),
-    ...procedures.sort((a, b) => a.data.order - b.data.order).map((entry) => ({ entry, citation: { kind: 'Procedure' as const, title: entry.data.title, to: `procedures/${entry.id}/` } })),
+    ...procedures
+      .sort((a, b) => a.data.order - b.data.order)
+      .map((entry) => ({ entry, citation: { kind: 'Procedure' as const, title: entry.data.title, to: `procedures/${entry.id}/` } })),
     ...cautions.map((entry) => ({ entry, citation: { kind: 'Caution' as const, title: entry.data.title, to: `cautions/${entry.id}/` } })),
   ]
 }
 
 async function calculatorPages(entries: CollectionEntry<'calculators'>[]) {
   const known = entries.filter(({ id }) => isCalculatorId(id))
-  return Promise.all(known.map(async (entry) => ({ entry, citation: { kind: 'Calculator' as const, title: (await loadCalculator(entry.id)).title, to: `calculators/${entry.id}/` } })))
+  return Promise.all(
+    known.map(async (entry) => ({
+      entry,
+      citation: { kind: 'Calculator' as const, title: (await loadCalculator(entry.id)).title, to: `calculators/${entry.id}/` },
+    })),
+  )
 }

@@ -25,7 +25,14 @@ let all: Promise<CoreFile[]> | null = null
 
 /** Every file of the core, by name; read once a build. */
 export function coreFiles(): Promise<CoreFile[]> {
-  all ??= readdir(folder).then((files) => Promise.all(files.filter((file) => file.endsWith('.ts')).sort().map(readCoreFile)))
+  all ??= readdir(folder).then((files) =>
+    Promise.all(
+      files
+        .filter((file) => file.endsWith('.ts'))
+        .sort()
+        .map(readCoreFile),
+    ),
+  )
   return all
 }
 

@@ -125,7 +125,9 @@ function compare(check: Check, value: PublishedValue, answer: unknown, counted: 
 
 function pick(answer: unknown, path: string | undefined): unknown {
   if (path === undefined) return answer
-  return path.split('.').reduce<unknown>((part, key) => (typeof part === 'object' && part !== null ? (part as Record<string, unknown>)[key] : undefined), answer)
+  return path
+    .split('.')
+    .reduce<unknown>((part, key) => (typeof part === 'object' && part !== null ? (part as Record<string, unknown>)[key] : undefined), answer)
 }
 
 /** Two values are one when the same call with the same inputs gives them; a unit is one with its inverse. */

@@ -14,12 +14,27 @@ export async function GET(): Promise<Response> {
         results.map(async ({ check, core, values }) => {
           const link = await linkOf(check, bikes)
           const { id, title, call, source, where, provenance, note } = check
-          return { id, title, call, core, with: check.with, source, where, provenance, note, calculator: check.calculator, link: link ? path(link.to) : undefined, values }
+          return {
+            id,
+            title,
+            call,
+            core,
+            with: check.with,
+            source,
+            where,
+            provenance,
+            note,
+            calculator: check.calculator,
+            link: link ? path(link.to) : undefined,
+            values,
+          }
         }),
       ),
     })),
   )
-  return new Response(`${JSON.stringify({ distinct: run.distinct, values: run.values, failures: run.failures, topics }, plain, 1)}\n`, { headers: { 'content-type': 'application/json' } })
+  return new Response(`${JSON.stringify({ distinct: run.distinct, values: run.values, failures: run.failures, topics }, plain, 1)}\n`, {
+    headers: { 'content-type': 'application/json' },
+  })
 }
 
 /** JSON has no infinity; "infinite" degrees of freedom are said in words. */

@@ -13,7 +13,11 @@ interface RollOut {
 function measuredTrail({ rollOut, turns, headAngle, forkOffset, uncertainty }: RollOut) {
   const trail = ([way = 0, angle = 0, offset = 0]: number[]): number =>
     groundTrail({ frontRadius: way / (2 * Math.PI * turns), rake: Math.PI / 2 - angle, forkOffset: offset })
-  const { value, uncertainty: spread } = propagate(trail, [rollOut, headAngle, forkOffset], [uncertainty.rollOut, uncertainty.headAngle, uncertainty.forkOffset])
+  const { value, uncertainty: spread } = propagate(
+    trail,
+    [rollOut, headAngle, forkOffset],
+    [uncertainty.rollOut, uncertainty.headAngle, uncertainty.forkOffset],
+  )
   return { trail: value, uncertainty: spread }
 }
 

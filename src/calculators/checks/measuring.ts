@@ -47,7 +47,9 @@ export const measuring = {
   fitThroughOrigin: call(['fitThroughOrigin'], (readings: Readings) => fitThroughOrigin(pairs(readings))),
   coverageFactor: call(['coverageFactor'], coverageFactor),
   endGauge: call(['propagate'], endGauge),
-  expandedUncertainty: call(['propagate', 'coverageFactor'], ({ degreesOfFreedom, probability, ...gauge }: Gauge & Parameters<typeof coverageFactor>[0]) =>
-    endGauge(gauge).uncertainty * coverageFactor({ degreesOfFreedom, probability }),
+  expandedUncertainty: call(
+    ['propagate', 'coverageFactor'],
+    ({ degreesOfFreedom, probability, ...gauge }: Gauge & Parameters<typeof coverageFactor>[0]) =>
+      endGauge(gauge).uncertainty * coverageFactor({ degreesOfFreedom, probability }),
   ),
 }

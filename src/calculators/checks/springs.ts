@@ -56,9 +56,15 @@ export const springs = {
   ),
   // stress grows in proportion to force
   forceAtStress: call(['coilShearStress'], ({ stress, ...coil }: Load & { stress: number }) => stress / coilShearStress({ ...coil, force: 1 })),
-  curvatureFactor: call(['coilShearStress'], (load: Load) => coilShearStress({ ...load, force: 1 }) / coilShearStress({ ...load, force: 1, correction: 'none' })),
+  curvatureFactor: call(
+    ['coilShearStress'],
+    (load: Load) => coilShearStress({ ...load, force: 1 }) / coilShearStress({ ...load, force: 1, correction: 'none' }),
+  ),
   // the rate falls in proportion to the working coils
-  coilsForRate: call(['coilRate'], ({ rate, deadCoils, ...coil }: Coil & { rate: number; deadCoils: number }) => coilRate({ ...coil, activeCoils: 1 }) / rate + deadCoils),
+  coilsForRate: call(
+    ['coilRate'],
+    ({ rate, deadCoils, ...coil }: Coil & { rate: number; deadCoils: number }) => coilRate({ ...coil, activeCoils: 1 }) / rate + deadCoils,
+  ),
   nestedSprings: call(['coilRate', 'coilShearStress', 'springDeflection'], nested),
   coilsInSeries: call(['coilRate', 'springDeflection'], ({ sideBySide, force, ...coil }: Coil & { sideBySide: number[]; force: number }) =>
     springDeflection(

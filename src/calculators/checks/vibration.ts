@@ -33,7 +33,11 @@ function peakTime({ within, ...released }: Released & { within: number }): numbe
 
 /** The frequency ratio at which most gets through: where the slope is 0. */
 function worstRatio({ dampingRatio: ratio }: { dampingRatio: number }): number {
-  return bracketedRoot(slopeOf((frequencyRatio) => transmissibility({ frequencyRatio, dampingRatio: ratio }), 1e-5), 0.5, 1)
+  return bracketedRoot(
+    slopeOf((frequencyRatio) => transmissibility({ frequencyRatio, dampingRatio: ratio }), 1e-5),
+    0.5,
+    1,
+  )
 }
 
 /** Stiffness under a mass so that a given share of a shaking gets through above resonance, without damping. */
@@ -65,7 +69,10 @@ export const vibration = {
   // the ratio grows in proportion to the damping
   dampingForRatio: call(['dampingRatio'], ({ ratio, ...system }: DampedMass & { ratio: number }) => ratio / dampingRatio({ ...system, damping: 1 })),
   // the frequency grows with the root of the stiffness
-  stiffnessForFrequency: call(['naturalFrequency'], ({ mass, frequency }: { mass: number; frequency: number }) => (frequency / naturalFrequency({ mass, stiffness: 1 })) ** 2),
+  stiffnessForFrequency: call(
+    ['naturalFrequency'],
+    ({ mass, frequency }: { mass: number; frequency: number }) => (frequency / naturalFrequency({ mass, stiffness: 1 })) ** 2,
+  ),
   logDecrement: call(['logDecrement'], ({ ratio }: { ratio: number }) => logDecrement(ratio)),
   ratioFromPeaks: call(['logDecrement'], ({ first, next }: { first: number; next: number }) =>
     bracketedRoot((ratio) => logDecrement(ratio) - Math.log(first / next), 0, 0.999),
@@ -74,13 +81,20 @@ export const vibration = {
   dampedFree: call(['dampedFree'], ({ time, ...released }: Released & { time: number }) => dampedFree(released, time)),
   peakTime: call(['dampedFree'], peakTime),
   // displacement grows in proportion to the speed of the start
-  speedForPeak: call(['dampedFree'], ({ peak, time, ...released }: Released & { peak: number; time: number }) => peak / dampedFree({ ...released, velocity: 1 }, time)),
+  speedForPeak: call(
+    ['dampedFree'],
+    ({ peak, time, ...released }: Released & { peak: number; time: number }) => peak / dampedFree({ ...released, velocity: 1 }, time),
+  ),
   stepOvershoot: call(['stepOvershoot'], ({ ratio }: { ratio: number }) => stepOvershoot(ratio)),
   /** rise in natural periods, as textbooks chart it */
-  rampOvershoot: call(['rampOvershoot'], ({ ratio, rise }: { ratio: number; rise: number }) => rampOvershoot({ dampingRatio: ratio, naturalFrequency: 2 * Math.PI, rampTime: rise })),
+  rampOvershoot: call(['rampOvershoot'], ({ ratio, rise }: { ratio: number; rise: number }) =>
+    rampOvershoot({ dampingRatio: ratio, naturalFrequency: 2 * Math.PI, rampTime: rise }),
+  ),
   transmissibility: call(['transmissibility'], (shaking: Shaking) => transmissibility(shaking)),
-  shakenAmplitude: call(['transmissibility', 'naturalFrequency'], ({ amplitude, frequency, ...system }: { amplitude: number; frequency: number; mass: number; stiffness: number }) =>
-    amplitude * transmissibility({ frequencyRatio: frequency / naturalFrequency(system), dampingRatio: 0 }),
+  shakenAmplitude: call(
+    ['transmissibility', 'naturalFrequency'],
+    ({ amplitude, frequency, ...system }: { amplitude: number; frequency: number; mass: number; stiffness: number }) =>
+      amplitude * transmissibility({ frequencyRatio: frequency / naturalFrequency(system), dampingRatio: 0 }),
   ),
   forcedMass: call(['transmissibility', 'dampingRatio', 'naturalFrequency'], forced),
   worstRatio: call(['transmissibility'], worstRatio),
