@@ -33,6 +33,7 @@ const figures: Record<string, () => Promise<{ default: unknown }>> = {
   damping: () => import('./Damping.tsx'),
   'rear-rate': () => import('./RearRate.tsx'),
   stance: () => import('./Stance.tsx'),
+  'steering-modes': () => import('./SteeringModes.tsx'),
 }
 
 /** Loads a calculator's figure; null when it has none. */

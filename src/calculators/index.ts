@@ -22,6 +22,7 @@ const loaders = {
   damping: () => import('./damping.ts'),
   'rear-rate': () => import('./rear-rate.ts'),
   stance: () => import('./stance.ts'),
+  'steering-modes': () => import('./steering-modes.ts'),
 } satisfies Record<string, () => Promise<{ default: unknown }>>
 
 export type CalculatorId = keyof typeof loaders
