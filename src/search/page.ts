@@ -1,12 +1,14 @@
 import type { Found } from './find.ts'
 import { readKinds } from './kinds.ts'
 import { base, loadSearch, searchSite } from './load.ts'
-import { resultItem } from './result.ts'
+import { addPassages, resultItem } from './result.ts'
 import { sayCorrections, sayCount } from './say.ts'
 
 /* The search page: the words and the kind stand in the address, the results in the list, their number in the status line. */
 
 const PAUSE_MS = 200
+/** How long a list of titles waits for its passages: on a fast line they come together and nothing moves. */
+const PATIENCE_MS = 150
 const AT_ONCE = 10
 /** Results weaker than this share of the best say little about what was asked. */
 const WORTH_SHOWING = 0.3
@@ -31,8 +33,15 @@ function keepInAddress(text: string, kind: string): void {
 
 const worthShowing = ({ ranked }: Found): Found['ranked'] => ranked.filter(({ score }) => score >= WORTH_SHOWING * (ranked[0]?.score ?? 0))
 
+/** The items of some results; waits for their passages, but not for long, and lets late ones come in by themselves. */
 async function items({ query, ranked, load }: Found): Promise<HTMLLIElement[]> {
-  return Promise.all(ranked.map(async ({ entry }) => resultItem(entry, await load(entry.id), query, base)))
+  const made = ranked.map(({ entry }) => resultItem(entry, base))
+  const filled = ranked.map(async ({ entry }, index) => {
+    const [item, fragment] = [made[index], await load(entry.id)]
+    if (item && fragment) addPassages(item, entry, fragment, query, base)
+  })
+  await Promise.race([Promise.allSettled(filled), new Promise((done) => setTimeout(done, PATIENCE_MS))])
+  return made
 }
 
 function say(text: string, correction = ''): void {

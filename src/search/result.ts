@@ -30,15 +30,17 @@ function kindOf({ kind, signal }: Entry): HTMLElement {
   return line
 }
 
-/** One result: its link, its kind and signal word, the passage that answers best, and the headings under which there is more. */
-export function resultItem(entry: Entry, fragment: Fragment | undefined, query: Query, base: string): HTMLLIElement {
-  const address = base + entry.url
-  const item = element('li', 'result', element('h2', '', link(address, entry.title)), kindOf(entry))
+/** One result by what is known of it at once: its link, its kind and signal word. */
+export function resultItem(entry: Entry, base: string): HTMLLIElement {
+  const item = element('li', 'result', element('h2', '', link(base + entry.url, entry.title)), kindOf(entry))
   item.dataset['result'] = ''
   item.dataset['kind'] = entry.kind
-  if (!fragment) return item
+  return item
+}
+
+/** Adds the passage that answers best, and the headings under which there is more. */
+export function addPassages(item: HTMLLIElement, entry: Entry, fragment: Fragment, query: Query, base: string): void {
   const { passage, sections } = passages(fragment, entry.title, query)
   item.append(element('p', 'excerpt', ...marked(passage.pieces)))
-  if (sections.length > 0) item.append(element('ul', 'result-sections', ...sections.map((each) => section(address, each))))
-  return item
+  if (sections.length > 0) item.append(element('ul', 'result-sections', ...sections.map((each) => section(base + entry.url, each))))
 }
