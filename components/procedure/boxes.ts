@@ -14,6 +14,8 @@ interface Place {
   spec: ReadingSpec
   boxes: Box[]
   units: () => UnitChoice
+  /** the unit in sight; once it changes, even the box that has the focus is rewritten */
+  shown: string
 }
 
 const part = (root: HTMLElement, name: string): HTMLElement | null => root.querySelector<HTMLElement>(`[data-${name}]`)
@@ -53,7 +55,7 @@ function showAround({ root, spec, units }: Place, book: Book, procedure: string,
   if (symbol) symbol.textContent = unitSymbol(shown)
   const mean = part(root, 'mean')
   const result = meanOf(spec, entriesOf(book, procedure, spec.id))
-  if (mean) mean.textContent = result === null ? '–' : showValue(result.mean, spec.unit, shown)
+  if (mean) mean.textContent = result === null ? '' : showValue(result.mean, spec.unit, shown)
   const note = part(root, 'earlier')
   const found = earlier(book, procedure, spec, all)
   if (!note) return
@@ -66,7 +68,7 @@ export function boxes(root: HTMLElement, procedure: string, all: readonly Taken[
   const own = new Map(all.filter((each) => each.procedure === procedure).map(({ spec }) => [spec.id, spec]))
   const places: Place[] = [...root.querySelectorAll<HTMLElement>('[data-reading]')].flatMap((element) => {
     const spec = own.get(element.dataset['reading'] ?? '')
-    return spec ? [{ root: element, spec, boxes: [...element.querySelectorAll<Box>('[data-box]')], units }] : []
+    return spec ? [{ root: element, spec, boxes: [...element.querySelectorAll<Box>('[data-box]')], units, shown: '' }] : []
   })
   for (const place of places) {
     for (const [index, box] of place.boxes.entries()) {
@@ -85,8 +87,9 @@ export function boxes(root: HTMLElement, procedure: string, all: readonly Taken[
         const entry = entries[index]
         const text = entry ? boxText(place.spec, entry, shown) : ''
         // what is being typed stays as it is typed
-        if (box !== document.activeElement && box.value !== text) box.value = text
+        if ((box !== document.activeElement || shown !== place.shown) && box.value !== text) box.value = text
       }
+      place.shown = shown
       showAround(place, book, procedure, all, titles)
       if (!place.boxes.includes(document.activeElement as Box)) showProblems(place, false)
     }

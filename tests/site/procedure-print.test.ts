@@ -1,0 +1,83 @@
+import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
+import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { openSite } from './browser.ts'
+import type { Site } from './browser.ts'
+import { procedures } from '../content/entries.ts'
+
+/* Every procedure on both papers: what a step needs stands on the step's page. Text is looked up in the PDF itself. */
+
+let site: Site
+beforeAll(async () => {
+  site = await openSite()
+})
+afterAll(() => site.close())
+
+/** The words of each page, without spaces: a PDF breaks words where it likes. */
+async function pagesOf(pdf: Uint8Array): Promise<string[]> {
+  const task = getDocument({ data: pdf, useSystemFonts: true, verbosity: 0 })
+  const document = await task.promise
+  const pages: string[] = []
+  for (let number = 1; number <= document.numPages; number++) {
+    const content = await (await document.getPage(number)).getTextContent()
+    pages.push(squeeze(content.items.map((item) => ('str' in item ? item.str : '')).join('')))
+  }
+  await task.destroy()
+  return pages
+}
+
+const squeeze = (text: string): string => text.replaceAll(/[\s\u00ad]+/g, '')
+
+interface Printed {
+  step: string
+  number: number
+  /** pieces of text that must stand on one page, in the order in which they are printed */
+  pieces: string[]
+}
+
+async function printed(address: string, format: 'A4' | 'Letter'): Promise<{ pages: string[]; steps: Printed[] }> {
+  const context = await site.browser.newContext()
+  const page = await context.newPage()
+  await page.goto(site.origin + address, { waitUntil: 'load', timeout: 30_000 })
+  await page.emulateMedia({ media: 'print' })
+  const steps = await page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>('.step')].map((step, index) => ({
+      step: step.id,
+      number: index + 1,
+      pieces: [...step.querySelectorAll<HTMLElement>('.caution p, .what, .detail:not(.back-to), .reading-label, .still .caption')].filter((element) => element.checkVisibility()).map(
+        // a label's unit follows a mark that only the style sheet writes
+        (element) => (element.matches('.reading-label') ? element.firstChild?.textContent : element.textContent) ?? '',
+      ),
+    })),
+  )
+  const pdf = await page.pdf({ format, printBackground: false, preferCSSPageSize: false, timeout: 60_000 })
+  await context.close()
+  return { pages: await pagesOf(new Uint8Array(pdf)), steps: steps.map((each) => ({ ...each, pieces: each.pieces.map(squeeze).filter((piece) => piece !== '') })) }
+}
+
+/** Steps of which no page holds every piece, cautions first. */
+function torn(pages: readonly string[], steps: readonly Printed[]): string[] {
+  return steps.filter(({ pieces }) => !pages.some((page) => holdsInOrder(page, pieces))).map(({ step, number }) => `step ${number}, ${step}`)
+}
+
+function holdsInOrder(page: string, pieces: readonly string[]): boolean {
+  let from = 0
+  return pieces.every((piece) => {
+    const at = page.indexOf(piece, from)
+    from = at + piece.length
+    return at >= 0
+  })
+}
+
+describe.each(['A4', 'Letter'] as const)('printed on %s', (format) => {
+  test.each(procedures().map(({ id }) => id))('%s keeps every step whole and with its cautions', async (id) => {
+    const { pages, steps } = await printed(`/procedures/${id}/`, format)
+    expect(torn(pages, steps)).toEqual([])
+    expect(pages[0]).toContain('Editionof')
+    // a page with next to nothing on it wastes paper and hides a runaway break
+    expect(pages.filter((text) => text.length < 60)).toEqual([])
+  }, 60_000)
+})
+
+test('torn finds a step whose caution stands on the page before', () => {
+  expect(torn(['WARNINGBikecanfall.', 'Raisethefront.'], [{ step: 'raise', number: 1, pieces: ['WARNINGBikecanfall.', 'Raisethefront.'] }])).toEqual(['step 1, raise'])
+})
