@@ -1,10 +1,11 @@
 import { getCollection, type CollectionEntry } from 'astro:content'
 import { isCalculatorId, loadCalculator } from '../../src/calculators/index.ts'
 import { outsideChecks } from './check-run.ts'
+import { coreFiles } from './core-index.ts'
 
 /** A page that cites a source: its kind, its title, its address below the site's base. */
 export interface Citation {
-  kind: 'Chapter' | 'Procedure' | 'Caution' | 'Calculator' | 'Check'
+  kind: 'Chapter' | 'Procedure' | 'Caution' | 'Calculator' | 'Check' | 'Core'
   title: string
   to: string
 }
@@ -32,7 +33,33 @@ export async function citations(): Promise<Map<string, Citation[]>> {
       add(id, { kind: 'Check', title: count === 1 ? topic.topic : `${topic.topic} (${count})`, to: `checks/#${first}` })
     }
   }
+  await addCore(add)
   return found
+}
+
+/** Surname of the first author: "T. H. Wentzell" or "R. Fox, A. McDonald and P. Pritchard". */
+export function firstSurname(authors: string): string {
+  return (
+    authors
+      .split(/,| and /)[0]
+      ?.split(' ')
+      .at(-1) ?? authors
+  )
+}
+
+/** The core cites in its comments by surname, or by a standard's number, as the ids have it: "iso-3448". */
+async function addCore(add: (id: string, citation: Citation) => void): Promise<void> {
+  const files = await coreFiles()
+  for (const { id, data } of await getCollection('sources')) {
+    const name =
+      data.kind === 'standard' ? id.toUpperCase().replace('-', ' ') : data.kind === 'book' || data.kind === 'paper' ? firstSurname(data.authors ?? '') : ''
+    if (name.length < 3) continue
+    const word = new RegExp(`(?<![\\w-])${name}(?![\\w-])`)
+    for (const file of files) {
+      const line = file.lines.findIndex((text) => /^\s*(?:\/\*\*?|\*|\/\/)/.test(text) && word.test(text))
+      if (line >= 0) add(id, { kind: 'Core', title: `${file.name}.ts`, to: `source/${file.name}/#L${line + 1}` })
+    }
+  }
 }
 
 async function citingPages(): Promise<{ entry: Citing; citation: Citation }[]> {
