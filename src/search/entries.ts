@@ -54,6 +54,9 @@ const overviews: readonly SourceEntry[] = [
   },
 ]
 
+/** An id is a short name too: `steering-modes` for a page that asks what trail is for. */
+const asWords = (id: string): string => id.replaceAll('-', ' ')
+
 /** All entries, in the order of their kinds. */
 export function entriesOf({ chapters, cautions, procedures, calculators, lessons, glossary, symptoms }: Searched): SourceEntry[] {
   return [
@@ -61,12 +64,18 @@ export function entriesOf({ chapters, cautions, procedures, calculators, lessons
       url: `chapters/${id}/`,
       kind: 'chapter' as const,
       title: data.title,
-      names: [data.name, ...data.words, ...data.wrong],
+      names: [data.name, asWords(id), ...data.words, ...data.wrong],
     })),
-    ...procedures.map(({ id, data }) => ({ url: `procedures/${id}/`, kind: 'procedure' as const, title: data.title, names: data.words })),
-    ...cautions.map(({ id, data }) => ({ url: `cautions/${id}/`, kind: 'caution' as const, title: data.title, names: data.words, signal: data.signal })),
-    ...calculators.map(({ id, data }) => ({ url: `calculators/${id}/`, kind: 'calculator' as const, title: data.title, names: data.words })),
-    ...lessons.map(({ id, data }) => ({ url: `lessons/${id}/`, kind: 'lesson' as const, title: data.title, names: data.words })),
+    ...procedures.map(({ id, data }) => ({ url: `procedures/${id}/`, kind: 'procedure' as const, title: data.title, names: [asWords(id), ...data.words] })),
+    ...cautions.map(({ id, data }) => ({
+      url: `cautions/${id}/`,
+      kind: 'caution' as const,
+      title: data.title,
+      names: [asWords(id), ...data.words],
+      signal: data.signal,
+    })),
+    ...calculators.map(({ id, data }) => ({ url: `calculators/${id}/`, kind: 'calculator' as const, title: data.title, names: [asWords(id), ...data.words] })),
+    ...lessons.map(({ id, data }) => ({ url: `lessons/${id}/`, kind: 'lesson' as const, title: data.title, names: [asWords(id), ...data.words] })),
     ...glossary.map(({ id, data }) => ({
       url: `glossary/#${id}`,
       kind: 'glossary' as const,
@@ -79,7 +88,7 @@ export function entriesOf({ chapters, cautions, procedures, calculators, lessons
       kind: 'symptom' as const,
       title: data.feel,
       names: data.also,
-      text: sentences([data.feel, ...data.causes.flatMap(({ cause, measure, shows }) => [cause, measure, shows]), data.stop, alsoKnownAs(data.also)]),
+      text: sentences([data.feel, alsoKnownAs(data.also), ...data.causes.flatMap(({ cause, measure, shows }) => [cause, measure, shows]), data.stop]),
     })),
     ...overviews,
   ]

@@ -11,7 +11,7 @@ export interface Entry {
   url: string
   kind: Kind
   title: string
-  /** other titles and words under which it is known */
+  /** other titles and words under which it is known, a real name first */
   names: readonly string[]
   /** signal word of a caution */
   signal?: string

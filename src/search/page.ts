@@ -11,7 +11,7 @@ const PAUSE_MS = 200
 const PATIENCE_MS = 150
 const AT_ONCE = 10
 /** Results weaker than this share of the best say little about what was asked. */
-const WORTH_SHOWING = 0.3
+const WORTH_SHOWING = 0.4
 
 const form = document.querySelector<HTMLFormElement>('[data-search-page]')
 const input = form?.querySelector<HTMLInputElement>('[name=q]')

@@ -30,7 +30,7 @@ describe('entriesOf', () => {
       ...nothing,
       chapters: [{ id: 'sag', data: { title: 'Where does it settle?', name: 'Sag', words: ['sink'], wrong: ['Sag is exact'] } }],
     })
-    expect(entry).toEqual({ url: 'chapters/sag/', kind: 'chapter', title: 'Where does it settle?', names: ['Sag', 'sink', 'Sag is exact'] })
+    expect(entry).toEqual({ url: 'chapters/sag/', kind: 'chapter', title: 'Where does it settle?', names: ['Sag', 'sag', 'sink', 'Sag is exact'] })
   })
   it('entriesOf carries the signal word of a caution', () => {
     const [entry] = entriesOf({ ...nothing, cautions: [{ id: 'x', data: { title: 'Bike can fall', words: [], signal: 'WARNING' } }] })
