@@ -19,7 +19,7 @@ export class Modules {
     const known = this.#imports.get(file)
     if (known) return known
     const [imports] = parse(await readFile(path.join(this.#folder, file), 'utf8'))
-    const found = imports.flatMap(({ n, d }) => (n !== undefined && d === -1 ? [path.basename(n)] : []))
+    const found = imports.flatMap((each) => ((each.type === 'static' || each.type === 'reexport-star') && each.specifier ? [path.basename(each.specifier)] : []))
     this.#imports.set(file, found)
     return found
   }
@@ -37,10 +37,13 @@ export class Modules {
   }
 }
 
-/** Files that the island's script loads later, by calculator id: its definition and its figure. */
-export function lazyFiles(islandScript: string): Map<string, string[]> {
+/** Files that the island and its imports load later, by calculator id: its definition and its figure. */
+export async function lazyFiles(folder: string, island: string, modules: Modules): Promise<Map<string, string[]>> {
   const files = new Map<string, string[]>()
-  for (const [, id, file] of islandScript.matchAll(LAZY)) files.set(id!, [...(files.get(id!) ?? []), file!])
+  for (const module of await modules.closure([island])) {
+    const script = await readFile(path.join(folder, module), 'utf8')
+    for (const [, id, file] of script.matchAll(LAZY)) files.set(id!, [...(files.get(id!) ?? []), file!])
+  }
   return files
 }
 
@@ -57,9 +60,9 @@ export async function preloadIslands(root: string, folder = '_astro'): Promise<n
     for (const [, componentUrl, rendererUrl, id] of html.matchAll(/<astro-island[^>]*? component-url="([^"]+)"[^>]*? renderer-url="([^"]+)"[^>]*?props="\{&quot;id&quot;:\[0,&quot;([\w-]+)&quot;\]/g)) {
       const component = path.basename(componentUrl!)
       prefix = componentUrl!.slice(0, -component.length)
-      if (!lazy.has(component)) lazy.set(component, lazyFiles(await readFile(path.join(root, folder, component), 'utf8')))
+      if (!lazy.has(component)) lazy.set(component, await lazyFiles(path.join(root, folder), component, modules))
       const own = lazy.get(component)!.get(id!)
-      if (own === undefined) throw new Error(`${page}: the island's script does not name the modules of “${id}”; src/build/preload.ts no longer fits the bundler's output`)
+      if (own?.length !== 2) throw new Error(`${page}: the island's script does not name the modules of “${id}”; src/build/preload.ts no longer fits the bundler's output`)
       for (const file of await modules.closure([component, path.basename(rendererUrl!), ...own])) wanted.add(file)
     }
     if (wanted.size === 0) continue

@@ -1,4 +1,4 @@
-import { finite, nonNegative, oneOf, positive, record } from './domain.ts'
+import { finite, nonNegative, oneOf, positive, record, representable } from './domain.ts'
 
 /**
  * How a damper's force [N] grows with speed [m/s], one way. `linear`: coefficient [N s/m] times speed. `square`: coefficient [N s²/m²] times
@@ -46,5 +46,5 @@ export function damperForce(damper: Damper, velocity: number): number {
   const compression = lawOf('damper.compression', record('damper', damper).compression)
   const rebound = lawOf('damper.rebound', damper.rebound)
   const speed = finite('velocity', velocity)
-  return speed >= 0 ? compression(speed) : -rebound(-speed)
+  return representable('force', speed >= 0 ? compression(speed) : -rebound(-speed))
 }

@@ -1,9 +1,9 @@
-import { finite, positive, record } from './domain.ts'
+import { finite, positive, record, representable } from './domain.ts'
 import { type Gas, gasCurve, type GasState } from './gas.ts'
 
 /** Change of level [m] in a bore of this diameter [m] when a volume [m³, either sign] is poured in or drawn off; refuses a diameter not above 0. Source: volume ÷ area. */
 export function levelChange({ volume, boreDiameter }: { volume: number; boreDiameter: number }): number {
-  return finite('volume', volume) / ((Math.PI / 4) * positive('boreDiameter', boreDiameter) ** 2)
+  return representable('level', finite('volume', volume) / ((Math.PI / 4) * positive('boreDiameter', boreDiameter) ** 2))
 }
 
 /**
@@ -12,5 +12,5 @@ export function levelChange({ volume, boreDiameter }: { volume: number; boreDiam
  */
 export function gasVolume(gas: Gas, travel: number, x: number, state?: GasState): number {
   const curve = gasCurve(record('gas', gas), travel, state)
-  return curve.volume - curve.area * finite('x', x)
+  return representable('volume', curve.volume - curve.area * finite('x', x))
 }

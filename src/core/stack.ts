@@ -31,7 +31,7 @@ function filled({ tubeDepth, capReach, springLength, washers = [] }: StackParts)
 export function forkStack(stack: StackParts & { spacerLength: number; settings: readonly number[] }): StackSetting[] {
   const fixed = filled(record('stack', stack)) + nonNegative('spacerLength', stack.spacerLength)
   return list('settings', stack.settings).map((setting) => {
-    const preload = fixed + finite('settings', setting)
+    const preload = representable('preload', fixed + finite('settings', setting))
     return { setting, preload, loose: preload < 0 }
   })
 }
@@ -41,7 +41,7 @@ export function forkStack(stack: StackParts & { spacerLength: number; settings: 
  * Refuses what `forkStack` refuses.
  */
 export function spacerFor(stack: StackParts & { setting: number; preload: number }): number {
-  return finite('preload', stack.preload) - finite('setting', stack.setting) - filled(record('stack', stack))
+  return representable('spacerLength', finite('preload', stack.preload) - finite('setting', stack.setting) - filled(record('stack', stack)))
 }
 
 /** Travel [m] of a screw along its axis after a number of turns (either sign) of a thread with this pitch [m]; refuses a pitch of 0 or below. Source: ISO 261. */

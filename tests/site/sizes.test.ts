@@ -15,12 +15,12 @@ const isFigure = (file: string): boolean => /^[A-Z]/.test(file)
 const MACHINE_BUDGET = 45_000
 
 test('the calculator machine and all definitions fit in 45 kB gzip, and each calculator has a figure in a chunk of its own', async () => {
-  const lazy = lazyFiles(readFileSync(path.join(folder, named('Island')), 'utf8'))
+  const modules = new Modules(folder)
+  const lazy = await lazyFiles(folder, named('Island'), modules)
   expect([...lazy.keys()].sort()).toEqual([...calculatorIds].sort())
   const figures = [...lazy.values()].map((own) => own.filter(isFigure))
   expect(figures.every((own) => own.length === 1)).toBe(true)
   expect(new Set(figures.flat()).size).toBe(calculatorIds.length)
-  const modules = new Modules(folder)
   const machine = await modules.closure([named('Island'), named('client'), ...[...lazy.values()].flat().filter((file) => !isFigure(file))])
   const size = gzipped(machine)
   console.log(`the machine and all definitions: ${(size / 1000).toFixed(1)} kB gzip in ${machine.size} files`)

@@ -11,7 +11,7 @@ export function Aboard({ places, projection, say }: { places: NonNullable<BikePi
     <g>
       {places.map((place, index) => {
         const [x, y] = projection.spot(place)
-        const crowded = x < 100
+        const crowded = x < 135
         const rightmost = places.every((other) => other === place || other.x < place.x)
         return (
           <g key={index}>
