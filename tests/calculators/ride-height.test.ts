@@ -99,6 +99,18 @@ describe('ride-height', () => {
     expectNear((foot - front!) / (front! - rear!), trail / base, 2e-4)
   })
 
+  test('the ride-height figure draws the ground at the tyre at the multiple that it names', () => {
+    const given = { by: 'tubes', amount: 10 }
+    const markup = drawn(rideHeight, RideHeightFigure, given)
+    const times = Number(/under the front tyre, ×(\d+)/.exec(markup.replaceAll(/<!--.*?-->/g, ''))![1])
+    const scale = (360 - 16) / (1450 + 300 + 312)
+    const contact = 196
+    // a hundredth of a unit is 0.008 mm here
+    expectNear((places(markup, /circle class="now solid"/, 'cx').at(-1)! - contact) / (scale * times), result(rideHeight, given, 'trail'), 0.01)
+    const before = Number(shown(rideHeight, given).before!.output.trail) * 1e3
+    expectNear((places(markup, /circle class="before hollow"/, 'cx').at(-1)! - contact) / (scale * times), before, 0.01)
+  })
+
   test('the ride-height figure draws the exposed tube at the multiple that it names', () => {
     const markup = drawn(rideHeight, RideHeightFigure, { by: 'preload', amount: 10 })
     const times = Number(
