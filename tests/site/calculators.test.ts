@@ -167,7 +167,7 @@ describe('the calculator card', () => {
   }, 60_000)
 
   test('copies a link that opens the same values in a fresh profile, and draws it as a QR code', async () => {
-    const { page, form, close } = await openCalculator('/calculators/trail/')
+    const { form, close } = await openCalculator('/calculators/trail/')
     const name = firstQuantity(await loadCalculator('trail'))!
     await form.locator(`[data-field="${name}"] button.step`).last().click()
     await form.getByRole('button', { name: 'Copy link' }).click()
