@@ -10,9 +10,11 @@ type Props = FigureProps<typeof damping>
 const THIN = 5
 const SHOWN = 2
 
-const middleOf = (value: number | Interval | null): number | null => (value === null || typeof value === 'number' ? value : (value.value ?? (value.low + value.high) / 2))
+const middleOf = (value: number | Interval | null): number | null =>
+  value === null || typeof value === 'number' ? value : (value.value ?? (value.low + value.high) / 2)
 
-const trace = (time: readonly number[], values: readonly number[]): XY[] => time.flatMap((t, place): XY[] => (t <= SHOWN && (place % THIN === 0 || t === 0) ? [[t, values[place]!]] : []))
+const trace = (time: readonly number[], values: readonly number[]): XY[] =>
+  time.flatMap((t, place): XY[] => (t <= SHOWN && (place % THIN === 0 || t === 0) ? [[t, values[place]!]] : []))
 
 function heightAt(time: readonly number[], values: readonly number[], at: number): number {
   const place = time.findIndex((t) => t >= at - 1e-9)
@@ -60,7 +62,8 @@ function Motion({ now, before, say, prefix }: Props) {
 
 /** The damper's two laws: force against speed, compression to the right. */
 function Laws({ now, before, say, prefix }: Props) {
-  const at = (curve: readonly XY[], speed: number): number => curve.reduce((best, point) => (Math.abs(point[0] - speed) < Math.abs(best[0] - speed) ? point : best))[1]
+  const at = (curve: readonly XY[], speed: number): number =>
+    curve.reduce((best, point) => (Math.abs(point[0] - speed) < Math.abs(best[0] - speed) ? point : best))[1]
   const speeds = [-0.8, -0.4, -0.2, -0.1, 0, 0.1, 0.2, 0.4, 0.8]
   const force = (value: number): string => say.number(value, 'N', 0)
   return (
@@ -72,12 +75,19 @@ function Laws({ now, before, say, prefix }: Props) {
       x={{ label: 'speed at the wheel', unit: 'm/s', domain: [-0.8, 0.8] }}
       y={{ label: 'damper force', unit: 'N' }}
       rules={[{ axis: 'x', at: 0, as: 'soft' }]}
-      curves={[...(before ? [{ points: before.picture.force, as: 'before' as const, label: 'before' }] : []), { points: now.picture.force, as: 'now', label: 'now' }]}
+      curves={[
+        ...(before ? [{ points: before.picture.force, as: 'before' as const, label: 'before' }] : []),
+        { points: now.picture.force, as: 'now', label: 'now' },
+      ]}
       height={230}
       table={{
         caption: 'Damper force by speed',
         columns: ['Speed', `Now, ${say.symbol('N')}`, ...(before ? ['Before'] : [])],
-        rows: speeds.map((speed) => [say.quantity(speed, 'm/s', 1), force(at(now.picture.force, speed)), ...(before ? [force(at(before.picture.force, speed))] : [])]),
+        rows: speeds.map((speed) => [
+          say.quantity(speed, 'm/s', 1),
+          force(at(now.picture.force, speed)),
+          ...(before ? [force(at(before.picture.force, speed))] : []),
+        ]),
       }}
     />
   )

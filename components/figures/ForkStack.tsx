@@ -40,7 +40,8 @@ function springTops(leg: ForkLeg): { held: number; free: number } {
   return { held: layout.spring?.from ?? layout.seat, free: layout.seat - (leg.spring?.freeLength ?? 0) }
 }
 
-const preloadText = (preload: number, say: FigureProps<unknown>['say']): string => (preload < 0 ? `gap ${say.quantity(-preload, 'mm', 1)}` : `preload ${say.quantity(preload, 'mm', 1)}`)
+const preloadText = (preload: number, say: FigureProps<unknown>['say']): string =>
+  preload < 0 ? `gap ${say.quantity(-preload, 'mm', 1)}` : `preload ${say.quantity(preload, 'mm', 1)}`
 
 /** From the free length's end to the held end: the preload; for a loose spring, the gap above it. */
 function Preload({ leg, preload, x, y, say }: { leg: ForkLeg; preload: number; x: number; y: (depth: number) => number; say: FigureProps<unknown>['say'] }) {
@@ -78,8 +79,18 @@ export default function ForkStackFigure({ now, before, say }: FigureProps<typeof
         )}
         <ForkSection leg={leg} state="now" x={NOW_X} top={TOP} scale={scale} across={across} cut={leg.tubeDepth + BELOW} />
         <Preload leg={leg} preload={now.picture.preload} x={NOW_X + half + 8} y={y} say={say} />
-        {seat.spacer && now.input.spacerLength > 0.02 && <Dimension from={[NOW_X + half + 8, y(seat.spacer.to)]} to={[NOW_X + half + 8, y(seat.spacer.from)]} text={`spacer ${length(now.input.spacerLength)}`} />}
-        <Dimension from={[NOW_X + half + 8, y(seat.seat)]} to={[NOW_X + half + 8, y(seat.spring?.from ?? 0)]} text={`spring ${length(seat.seat - (seat.spring?.from ?? 0))}`} />
+        {seat.spacer && now.input.spacerLength > 0.02 && (
+          <Dimension
+            from={[NOW_X + half + 8, y(seat.spacer.to)]}
+            to={[NOW_X + half + 8, y(seat.spacer.from)]}
+            text={`spacer ${length(now.input.spacerLength)}`}
+          />
+        )}
+        <Dimension
+          from={[NOW_X + half + 8, y(seat.seat)]}
+          to={[NOW_X + half + 8, y(seat.spring?.from ?? 0)]}
+          text={`spring ${length(seat.seat - (seat.spring?.from ?? 0))}`}
+        />
         <Dimension from={[NOW_X - half - 8, y(seat.seat)]} to={[NOW_X - half - 8, y(0)]} text="" />
         <text class="end quiet halo" x={NOW_X - half - 12} y={y(seat.seat / 2)}>
           depth

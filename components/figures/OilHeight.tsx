@@ -52,7 +52,7 @@ function AirColumn({ x, name, now, before, scale, bottom, width }: ColumnProps) 
         <rect class="oil" x={x} y={level} width={width} height={Math.max(0, bottom - level)} />
         <line class="oil-line" x1={x} x2={x + width} y1={level} y2={level} />
       </g>
-      {before !== null && <line class="before thick" x1={x - 5} x2={x + width + 5} y1={TOP + before * scale} y2={TOP + before * scale} />}
+      {before !== null && <line class="before thick" x1={x - 3} x2={x + width + 3} y1={TOP + before * scale} y2={TOP + before * scale} />}
       <path class="detail" d={`M${x} ${bottom} V${TOP} H${x + width} V${bottom}`} />
       <line class="mark" x1={x - 2} x2={x + width + 2} y1={TOP} y2={TOP} />
       {name.map((word, row) => (
@@ -66,18 +66,31 @@ function AirColumn({ x, name, now, before, scale, bottom, width }: ColumnProps) 
 
 /** As a height is read, and what becomes of the air: one scale for all, lengths true, widths with them. */
 function Chamber({ now, before, say }: Props) {
-  const cut = Math.max(now.picture.columns.extended, Number(now.output.effective), before ? Math.max(before.picture.columns.extended, Number(before.output.effective)) : 0) + 0.03
+  const cut =
+    Math.max(
+      now.picture.columns.extended,
+      Number(now.output.effective),
+      before ? Math.max(before.picture.columns.extended, Number(before.output.effective)) : 0,
+    ) + 0.03
   const scale = DRAWN / cut
   const y = (depth: number): number => TOP + depth * scale
   const bottom = TOP + DRAWN
-  const wide = Math.min(50, now.input.bike.fork.tubeDiameter * 1e-3 * scale)
+  const wide = Math.min(44, now.input.bike.fork.tubeDiameter * 1e-3 * scale)
   const height = (state: State): string => say.quantity(Number(state.output.effective), 'mm', 1)
   const left = (state: State): string => say.quantity(Number(state.output.airFull), 'cm³', 0)
-  const columns = (['extended', 'settled', 'full'] as const).map((at) => ({ at, now: now.picture.columns[at], before: before ? before.picture.columns[at] : null }))
+  const columns = (['extended', 'settled', 'full'] as const).map((at) => ({
+    at,
+    now: now.picture.columns[at],
+    before: before ? before.picture.columns[at] : null,
+  }))
   const names = { extended: ['fully', 'extended'], settled: ['with', 'rider'], full: ['full', 'travel'] }
   return (
     <figure class="fig">
-      <svg viewBox={`0 0 360 ${bottom + 40}`} role="img" aria-label={`Oil height ${height(now)}${before ? `, before ${height(before)}` : ''}. At full travel ${left(now)} of air are left in each leg${before ? `, before ${left(before)}` : ''}.`}>
+      <svg
+        viewBox={`0 0 360 ${bottom + 40}`}
+        role="img"
+        aria-label={`Oil height ${height(now)}${before ? `, before ${height(before)}` : ''}. At full travel ${left(now)} of air are left in each leg${before ? `, before ${left(before)}` : ''}.`}
+      >
         <text class="quiet" x={4} y={16}>
           as you read it
         </text>
@@ -160,7 +173,11 @@ export default function OilHeightFigure(props: Props) {
         caption="The lower edge of each band is a slow stroke, the line a fast one. The air hardly counts where the bike sits; it works at the end."
         x={{ label: 'travel used', unit: 'mm', domain: [0, end] }}
         y={{ label: 'force, both legs', unit: 'N', domain: [Math.min(0, now.picture.gas.fast[0]![1]), roof] }}
-        bands={[...(before ? [bandOf(before.picture.gas, 'before'), bandOf(before.picture.whole, 'before')] : []), bandOf(now.picture.gas, 'now'), bandOf(now.picture.whole, 'now')]}
+        bands={[
+          ...(before ? [bandOf(before.picture.gas, 'before'), bandOf(before.picture.whole, 'before')] : []),
+          bandOf(now.picture.gas, 'now'),
+          bandOf(now.picture.whole, 'now'),
+        ]}
         curves={[...(before ? curvesOf(before, 'before') : []), ...curvesOf(now, 'now')]}
         rules={[{ axis: 'x', at: now.picture.settled, as: 'soft', label: 'sits here' }]}
         table={{ caption: 'Forces along the travel', columns: ['Travel', 'Gas', 'Spring and gas', ...(before ? ['Gas before', 'Both before'] : [])], rows }}

@@ -6,17 +6,29 @@ import type { Curve, Point } from './kit/Chart.tsx'
 
 type Props = FigureProps<typeof oilViscosity>
 
-const middleOf = (value: number | Interval | null): number => (typeof value === 'number' ? value : value === null ? 0 : (value.value ?? (value.low + value.high) / 2))
+const middleOf = (value: number | Interval | null): number =>
+  typeof value === 'number' ? value : value === null ? 0 : (value.value ?? (value.low + value.high) / 2)
 
 function pointsOf({ now, before, say }: Props): Point[] {
   const thick = (value: number): string => say.quantity(value, 'mm²/s', 1)
   const warm = (value: number): string => say.quantity(value, '°C', 0)
   const readings = (['one', 'two'] as const).flatMap((oil) =>
-    now.picture.readings[oil].map(({ temperature, viscosity }): Point => ({ x: temperature, y: viscosity, as: 'plain', says: `Data sheet, oil ${oil}: ${thick(viscosity)} at ${warm(temperature)}` })),
+    now.picture.readings[oil].map(({ temperature, viscosity }): Point => ({
+      x: temperature,
+      y: viscosity,
+      as: 'plain',
+      says: `Data sheet, oil ${oil}: ${thick(viscosity)} at ${warm(temperature)}`,
+    })),
   )
   const fork = ({ input, output }: typeof now, as: 'now' | 'before'): Point => {
     const viscosity = middleOf(output.viscosity)
-    return { x: input.temperature, y: viscosity, as, says: `In the fork ${as}: ${thick(viscosity)} at ${warm(input.temperature)}`, ...(as === 'now' ? { label: say.number(viscosity, 'mm²/s', 0) } : {}) }
+    return {
+      x: input.temperature,
+      y: viscosity,
+      as,
+      says: `In the fork ${as}: ${thick(viscosity)} at ${warm(input.temperature)}`,
+      ...(as === 'now' ? { label: say.number(viscosity, 'mm²/s', 0) } : {}),
+    }
   }
   return [...readings, ...(before ? [fork(before, 'before')] : []), fork(now, 'now')]
 }

@@ -27,7 +27,8 @@ function settledPoints(state: State, as: 'now' | 'before', { say }: Props): Poin
   })
 }
 
-const every = (points: readonly XY[], count: number): XY[] => Array.from({ length: count }, (_, place) => points[Math.round((place / (count - 1)) * (points.length - 1))]!)
+const every = (points: readonly XY[], count: number): XY[] =>
+  Array.from({ length: count }, (_, place) => points[Math.round((place / (count - 1)) * (points.length - 1))]!)
 
 /** Force at the wheel along its travel, with the places where the bike settles and their ±. */
 function WheelForce(props: Props) {
@@ -44,12 +45,20 @@ function WheelForce(props: Props) {
       caption="The same two loads on the curve before and now. Preload lifts the curve; the rate is its slope. Bars: about 95 %."
       x={{ label: 'wheel travel used', unit: 'mm' }}
       y={{ label: 'force at the wheel', unit: 'N', include: [0] }}
-      curves={[...(before ? [{ points: before.picture.force, as: 'before' as const, label: 'before' }] : []), { points: now.picture.force, as: 'now', label: 'now' }]}
+      curves={[
+        ...(before ? [{ points: before.picture.force, as: 'before' as const, label: 'before' }] : []),
+        { points: now.picture.force, as: 'now', label: 'now' },
+      ]}
       points={[...(before ? settledPoints(before, 'before', props) : []), ...settledPoints(now, 'now', props)]}
       table={{
         caption: 'Force and rate at the wheel',
         columns: ['Travel', `Force, ${say.symbol('N')}`, `Rate, ${say.symbol('N/mm')}`, ...(was ? ['Force before'] : [])],
-        rows: stations.map(([x, force], row) => [say.quantity(x, 'mm', 0), say.number(force, 'N', 0), say.number(every(now.picture.rate, 7)[row]![1], 'N/mm', 1), ...(was ? [say.number(was[row]![1], 'N', 0)] : [])]),
+        rows: stations.map(([x, force], row) => [
+          say.quantity(x, 'mm', 0),
+          say.number(force, 'N', 0),
+          say.number(every(now.picture.rate, 7)[row]![1], 'N/mm', 1),
+          ...(was ? [say.number(was[row]![1], 'N', 0)] : []),
+        ]),
       }}
     />
   )
@@ -68,10 +77,17 @@ function Leverage({ now, before, say, prefix }: Props) {
       prefix={`${prefix}-ratio`}
       say={say}
       takeaway={`${name}, ${first.toFixed(3)} at full extension and ${last.toFixed(3)} at full travel.`}
-      caption={Math.abs(last - first) < 1e-9 ? 'The same ratio all the way: a straight spring stays straight at the wheel.' : 'The ratio counts twice in the rate: once for force, once for travel.'}
+      caption={
+        Math.abs(last - first) < 1e-9
+          ? 'The same ratio all the way: a straight spring stays straight at the wheel.'
+          : 'The ratio counts twice in the rate: once for force, once for travel.'
+      }
       x={{ label: 'wheel travel used', unit: 'mm' }}
       y={{ label: name, unit: '', domain: [Math.min(first, last, ...curve.map(([, m]) => m)) * 0.85, Math.max(...curve.map(([, m]) => m)) * 1.15] }}
-      curves={[...(changed ? [{ points: asGiven(before.picture.ratio), as: 'before' as const, label: 'before' }] : []), { points: curve, as: 'now', label: 'now' }]}
+      curves={[
+        ...(changed ? [{ points: asGiven(before.picture.ratio), as: 'before' as const, label: 'before' }] : []),
+        { points: curve, as: 'now', label: 'now' },
+      ]}
       height={190}
       table={{
         caption: 'Ratio along the travel',

@@ -20,7 +20,8 @@ export default exercisesFor(chooseRate, [
     id: 'share-in-doubt',
     draw: { riderMass: [60, 70, 80, 90, 100] },
     fixed: { bike: 'middleweight-roadster' },
-    question: (given) => `You do not know within five points, either way, how much of a ${String(given.riderMass)} kg rider is on the front wheel. By how much is the rate that suits in doubt, in per cent, either way?`,
+    question: (given) =>
+      `You do not know within five points, either way, how much of a ${String(given.riderMass)} kg rider is on the front wheel. By how much is the rate that suits in doubt, in per cent, either way?`,
     asks: 'spread',
     wrong: [
       { idea: 'five points of share are five per cent of rate', answer: () => 0.05 },

@@ -18,10 +18,16 @@ interface Row {
   misses: string[]
 }
 
-const valueOf = (cell: unknown, end: 'low' | 'high' = 'low'): number => (typeof cell === 'number' ? cell : typeof cell === 'object' && cell !== null && end in cell ? Number(Reflect.get(cell, end)) : Number.NaN)
+const valueOf = (cell: unknown, end: 'low' | 'high' = 'low'): number =>
+  typeof cell === 'number' ? cell : typeof cell === 'object' && cell !== null && end in cell ? Number(Reflect.get(cell, end)) : Number.NaN
 
 const rowsOf = (rows: Told['output']['rows']): Row[] =>
-  rows.map(([rate, , staticSag, , , reserve, , misses]) => ({ rate: valueOf(rate), staticSag: valueOf(staticSag), reserve: valueOf(reserve), misses: misses === 'none' ? [] : String(misses).split('; ') }))
+  rows.map(([rate, , staticSag, , , reserve, , misses]) => ({
+    rate: valueOf(rate),
+    staticSag: valueOf(staticSag),
+    reserve: valueOf(reserve),
+    misses: misses === 'none' ? [] : String(misses).split('; '),
+  }))
 
 function noneRemarks(rows: readonly Row[], say: Say): Remark[] {
   const all = (miss: string): boolean => rows.every((row) => row.misses.includes(miss))
@@ -40,9 +46,13 @@ function bandRemark(rows: readonly Row[], say: Say): Remark {
   const band = candidatesOf(rows as never)!
   const among = rows.filter((row) => row.misses.length === 0)
   const least = Math.min(...among.map((row) => row.reserve))
-  const which = band.low === band.high ? `${say.quantity(band.low, 'N/mm', 1)} meets` : `${say.number(band.low, 'N/mm', 1)} to ${say.quantity(band.high, 'N/mm', 1)} meet`
+  const which =
+    band.low === band.high ? `${say.quantity(band.low, 'N/mm', 1)} meets` : `${say.number(band.low, 'N/mm', 1)} to ${say.quantity(band.high, 'N/mm', 1)} meet`
   const hand = least < LITTLE_IN_HAND ? 'A bump met on the brakes can use that up.' : 'That is room for a bump, and no promise.'
-  return { kind: 'reading', text: `${which} everything asked for. The softest of them keeps ${say.quantity(least, 'mm', 0)} in hand when the brake comes on quickly. ${hand}` }
+  return {
+    kind: 'reading',
+    text: `${which} everything asked for. The softest of them keeps ${say.quantity(least, 'mm', 0)} in hand when the brake comes on quickly. ${hand}`,
+  }
 }
 
 /** What the table means, and what to measure to narrow the band. */
@@ -50,17 +60,32 @@ export function chooseRateRemarks({ input, output, say }: Told): Remark[] {
   const rows = rowsOf(output.rows)
   const remarks: Remark[] = candidatesOf(rows as never) === null ? noneRemarks(rows, say) : [bandRemark(rows, say)]
   const softer = rows.length > 1 && rows[0]!.staticSag < rows.at(-1)!.staticSag
-  if (softer) remarks.push({ kind: 'reading', text: 'At the same sag with the rider, the softer spring has the smaller static sag: it needs more preload. Little static sag does not mean too stiff.' })
+  if (softer)
+    remarks.push({
+      kind: 'reading',
+      text: 'At the same sag with the rider, the softer spring has the smaller static sag: it needs more preload. Little static sag does not mean too stiff.',
+    })
   const spread = typeof output.spread === 'number' ? output.spread : null
   const rate = typeof output.spreadRate === 'number' ? output.spreadRate : null
-  const step = Math.min(...rows.slice(1).map((row, place) => row.rate - rows[place]!.rate).filter((gap) => gap > 0))
+  const step = Math.min(
+    ...rows
+      .slice(1)
+      .map((row, place) => row.rate - rows[place]!.rate)
+      .filter((gap) => gap > 0),
+  )
   // an unknown share shows as intervals in the table
   const guessed = input.riderShare === undefined || typeof output.rows[0]?.[2] === 'object'
   if (spread !== null && guessed) {
     const size = rate !== null && Number.isFinite(step) ? `, ${say.quantity(rate, 'N/mm', 2)} where the springs are ${say.quantity(step, 'N/mm', 2)} apart` : ''
-    remarks.push({ kind: 'next', text: `Where the rider sits is a guess here. Five points of share, either way, are ±${say.quantity(spread, '%', 1)} of the rate${size}. Put the front wheel on a scale with the rider aboard.` })
+    remarks.push({
+      kind: 'next',
+      text: `Where the rider sits is a guess here. Five points of share, either way, are ±${say.quantity(spread, '%', 1)} of the rate${size}. Put the front wheel on a scale with the rider aboard.`,
+    })
   } else {
-    remarks.push({ kind: 'next', text: 'To narrow the band, measure both sags with the spring you have: the rate from sag calculator then tells what is in there now.' })
+    remarks.push({
+      kind: 'next',
+      text: 'To narrow the band, measure both sags with the spring you have: the rate from sag calculator then tells what is in there now.',
+    })
   }
   remarks.push({ kind: 'caution', caution: 'small-steps-only', text: 'The maker’s manual, and your dealer where it is silent, set the limits for your bike.' })
   return remarks

@@ -10,17 +10,76 @@ import type { Bike, LoadCase, RateRow } from '../core/index.ts'
 
 const inputs = {
   bike: { kind: 'bike', label: 'Bike', default: 'middleweight-roadster' },
-  riderMass: { kind: 'quantity', label: 'Rider in riding gear', hint: 'Helmet, boots and back protector add 8 to 12 kg.', procedure: 'weigh-the-bike', quantity: 'mass', unit: 'kg', range: [40, 180], step: 1, default: 80 },
-  riderSag: { kind: 'quantity', label: 'Sag with the rider, wanted', procedure: 'measure-front-sag', quantity: 'length', unit: 'mm', range: [15, 70], step: 1, default: 36 },
-  rates: { kind: 'table', label: 'Spring rates to be had, one leg', columns: [{ id: 'rate', label: 'Rate', quantity: 'rate', unit: 'N/mm', range: [3, 20] }], rows: [1, 8], default: [[8], [8.5], [9], [9.5], [10], [10.5], [11], [11.5]] },
-  riderShare: { kind: 'quantity', label: 'Share of the rider on the front wheel', hint: 'The front scale with the rider, less without, over the rider’s mass.', procedure: 'weigh-the-bike', more: true, quantity: 'share', unit: '%', range: [20, 70], step: 0.5, optional: true, empty: 'the bike’s own rider position', typical: [41, 51], typicalFrom: 'five points either way of an upright seat on a road bike; common practice, no published source' },
+  riderMass: {
+    kind: 'quantity',
+    label: 'Rider in riding gear',
+    hint: 'Helmet, boots and back protector add 8 to 12 kg.',
+    procedure: 'weigh-the-bike',
+    quantity: 'mass',
+    unit: 'kg',
+    range: [40, 180],
+    step: 1,
+    default: 80,
+  },
+  riderSag: {
+    kind: 'quantity',
+    label: 'Sag with the rider, wanted',
+    procedure: 'measure-front-sag',
+    quantity: 'length',
+    unit: 'mm',
+    range: [15, 70],
+    step: 1,
+    default: 36,
+  },
+  rates: {
+    kind: 'table',
+    label: 'Spring rates to be had, one leg',
+    columns: [{ id: 'rate', label: 'Rate', quantity: 'rate', unit: 'N/mm', range: [3, 20] }],
+    rows: [1, 8],
+    default: [[8], [8.5], [9], [9.5], [10], [10.5], [11], [11.5]],
+  },
+  riderShare: {
+    kind: 'quantity',
+    label: 'Share of the rider on the front wheel',
+    hint: 'The front scale with the rider, less without, over the rider’s mass.',
+    procedure: 'weigh-the-bike',
+    more: true,
+    quantity: 'share',
+    unit: '%',
+    range: [20, 70],
+    step: 0.5,
+    optional: true,
+    empty: 'the bike’s own rider position',
+    typical: [41, 51],
+    typicalFrom: 'five points either way of an upright seat on a road bike; common practice, no published source',
+  },
   staticLow: { kind: 'quantity', label: 'Static sag, window from', more: true, quantity: 'share', unit: '%', range: [0, 40], step: 1, default: 10 },
   staticHigh: { kind: 'quantity', label: 'Static sag, window to', more: true, quantity: 'share', unit: '%', range: [0, 50], step: 1, default: 20 },
-  deceleration: { kind: 'quantity', label: 'Braking to keep room for', more: true, quantity: 'acceleration', unit: 'g', range: [0.2, 1.1], step: 0.05, default: 0.7 },
+  deceleration: {
+    kind: 'quantity',
+    label: 'Braking to keep room for',
+    more: true,
+    quantity: 'acceleration',
+    unit: 'g',
+    range: [0.2, 1.1],
+    step: 0.05,
+    default: 0.7,
+  },
   reserve: { kind: 'quantity', label: 'Travel to keep in hand then', more: true, quantity: 'length', unit: 'mm', range: [0, 40], step: 1, default: 5 },
   dampingLow: { kind: 'quantity', label: 'Damping ratio from', more: true, quantity: 'ratio', unit: '', range: [0.05, 1], step: 0.05, default: 0.3 },
   dampingHigh: { kind: 'quantity', label: 'Damping ratio to', more: true, quantity: 'ratio', unit: '', range: [0.05, 1], step: 0.05, default: 0.4 },
-  stroke: { kind: 'quantity', label: 'Spring travel to touching coils', hint: 'Free length less the length with the coils touching.', more: true, optional: true, empty: 'not known', quantity: 'length', unit: 'mm', range: [60, 400], step: 1 },
+  stroke: {
+    kind: 'quantity',
+    label: 'Spring travel to touching coils',
+    hint: 'Free length less the length with the coils touching.',
+    more: true,
+    optional: true,
+    empty: 'not known',
+    quantity: 'length',
+    unit: 'mm',
+    range: [60, 400],
+    step: 1,
+  },
 } as const
 
 const outputs = {
@@ -53,8 +112,18 @@ export default defineCalculator({
   title: 'Fork springs worth trying',
   question: 'Which spring?',
   answers: 'Which of the springs that can be had are worth trying for this rider, and what each would do.',
-  assumes: ['Both legs take the same straight spring.', 'Preload is set so that each spring gives the same sag with the rider.', 'Braking is with the front brake alone, on a straight level road, the gas squeezed fast.', 'Oil height stays as it is.'],
-  leavesOut: ['Friction: a band of 5 mm or more in every sag.', 'Bumps met while braking, which use the same travel.', 'A passenger or luggage, unless you count them as the rider.', 'Tyre squash, chain pull and the air’s drag.'],
+  assumes: [
+    'Both legs take the same straight spring.',
+    'Preload is set so that each spring gives the same sag with the rider.',
+    'Braking is with the front brake alone, on a straight level road, the gas squeezed fast.',
+    'Oil height stays as it is.',
+  ],
+  leavesOut: [
+    'Friction: a band of 5 mm or more in every sag.',
+    'Bumps met while braking, which use the same travel.',
+    'A passenger or luggage, unless you count them as the rider.',
+    'Tyre squash, chain pull and the air’s drag.',
+  ],
   inputs,
   outputs,
   compute(input) {
@@ -63,7 +132,11 @@ export default defineCalculator({
     const rider = solveStance(bike, caseOf(input, shareOf(input)))
     // the load along the fork for a front load moved by so many points of the rider, in the pose as it stands
     const along = (points: number): number =>
-      forkForceFromAxleLoad({ wheelLoad: rider.frontLoad + points * input.riderMass * STANDARD_GRAVITY, unsprungMass: bike.frontUnsprungMass, rake: rider.rake })
+      forkForceFromAxleLoad({
+        wheelLoad: rider.frontLoad + points * input.riderMass * STANDARD_GRAVITY,
+        unsprungMass: bike.frontUnsprungMass,
+        rake: rider.rake,
+      })
     const spread = rateSpread(along)
     const band = candidatesOf(rows)
     return {
@@ -137,6 +210,8 @@ function refuse(input: Values, travel: number): void {
   if (input.staticLow > input.staticHigh) throw new InputRefusal('staticHigh', 'Static sag, window to must not be below where the window begins')
   if (input.dampingLow > input.dampingHigh) throw new InputRefusal('dampingHigh', 'Damping ratio to must not be below where it begins')
   if (input.riderSag >= travel) throw new InputRefusal('riderSag', 'Sag with the rider, wanted must be below the fork’s full travel')
-  if (input.stroke !== undefined && input.stroke <= input.riderSag + 5e-3) throw new InputRefusal('stroke', 'Spring travel to touching coils must be more than the sag wanted and 5 mm')
-  if (input.stroke !== undefined && input.stroke * 1e3 <= input.bike.fork.preload) throw new InputRefusal('stroke', 'Spring travel to touching coils must be more than the preload of the fitted spring')
+  if (input.stroke !== undefined && input.stroke <= input.riderSag + 5e-3)
+    throw new InputRefusal('stroke', 'Spring travel to touching coils must be more than the sag wanted and 5 mm')
+  if (input.stroke !== undefined && input.stroke * 1e3 <= input.bike.fork.preload)
+    throw new InputRefusal('stroke', 'Spring travel to touching coils must be more than the preload of the fitted spring')
 }

@@ -34,7 +34,8 @@ export default exercisesFor(damping, [
     id: 'force-share',
     draw: { compression: [400, 600, 800], rebound: [1200, 1600] },
     fixed: { sprungMass: 112, wheelRate: 22 },
-    question: (given) => `Critical damping here is 3,139 N·s/m. What is the damping ratio on rebound, at ${String(given.rebound)} N·s/m, with compression at ${String(given.compression)}?`,
+    question: (given) =>
+      `Critical damping here is 3,139 N·s/m. What is the damping ratio on rebound, at ${String(given.rebound)} N·s/m, with compression at ${String(given.compression)}?`,
     asks: 'ratioRebound',
     wrong: [
       { idea: 'the mean of both ways', answer: (_input, output) => Number(output.ratio) },

@@ -23,8 +23,15 @@ const number = (value: unknown): number | null => middle(value as never)
 function ratioReading({ output }: Told): Remark[] {
   const ratio = number(output.ratio)
   if (ratio === null) return []
-  if (ratio < SWINGS_ON) return [{ kind: 'reading', text: `At a damping ratio of ${ratio.toFixed(2)} each swing is more than half the one before. The bike wallows.` }]
-  if (ratio >= NO_OVERSHOOT) return [{ kind: 'reading', text: `At a damping ratio of ${ratio.toFixed(2)} the body hardly passes its new height. It follows the road instead: what the wheel meets goes through to the bars.` }]
+  if (ratio < SWINGS_ON)
+    return [{ kind: 'reading', text: `At a damping ratio of ${ratio.toFixed(2)} each swing is more than half the one before. The bike wallows.` }]
+  if (ratio >= NO_OVERSHOOT)
+    return [
+      {
+        kind: 'reading',
+        text: `At a damping ratio of ${ratio.toFixed(2)} the body hardly passes its new height. It follows the road instead: what the wheel meets goes through to the bars.`,
+      },
+    ]
   return [{ kind: 'reading', text: `At a damping ratio of ${ratio.toFixed(2)} the body swings past its new height once or twice and comes to rest.` }]
 }
 
@@ -36,7 +43,10 @@ function groundRemark({ output, input, say }: Told): Remark[] {
   if (peak !== null && peak >= input.travel) remarks.push({ kind: 'limit', text: 'This end reaches its stop on this road.' })
   const mean = number(output.meanTravel)
   if (mean !== null && mean - input.sag > 0.003 && input.rebound >= PACKS * Math.max(1, input.compression)) {
-    remarks.push({ kind: 'reading', text: `Over the waves it rides ${say.change(mean - input.sag, 'mm', 1)} deeper than at rest. Rebound is so much slower than compression that the wheel is hit again before it is back: it packs down.` })
+    remarks.push({
+      kind: 'reading',
+      text: `Over the waves it rides ${say.change(mean - input.sag, 'mm', 1)} deeper than at rest. Rebound is so much slower than compression that the wheel is hit again before it is back: it packs down.`,
+    })
   }
   return remarks
 }
@@ -47,9 +57,16 @@ export function dampingRemarks(told: Told): Remark[] {
   const remarks = [...ratioReading(told), ...groundRemark(told)]
   const [rest, was] = [number(output.rest), before ? number(before.output.rest) : null]
   if (rest !== null && was !== null && Math.abs(rest - was) < 1e-6) {
-    remarks.push({ kind: 'reading', text: `Standing still both settings use ${say.quantity(rest, 'mm', 1)} of travel. A damper pushes back only while it moves: it holds nothing up.` })
+    remarks.push({
+      kind: 'reading',
+      text: `Standing still both settings use ${say.quantity(rest, 'mm', 1)} of travel. A damper pushes back only while it moves: it holds nothing up.`,
+    })
   }
-  if (told.input.law === 'square') remarks.push({ kind: 'limit', text: `A plain hole has no damping ratio of its own: slow, it damps almost nothing. The ratio here holds at ${say.quantity(told.input.knee, 'm/s', 2)}.` })
+  if (told.input.law === 'square')
+    remarks.push({
+      kind: 'limit',
+      text: `A plain hole has no damping ratio of its own: slow, it damps almost nothing. The ratio here holds at ${say.quantity(told.input.knee, 'm/s', 2)}.`,
+    })
   remarks.push({ kind: 'next', text: 'On a bike, count clicks from fully closed, change one thing by two clicks, ride the same stretch, and write it down.' })
   return remarks
 }

@@ -36,7 +36,8 @@ export default exercisesFor(forkStack, [
     id: 'turns-to-millimetres',
     draw: { turnsIn: [2, 3, 4, 5, 6], thread: ['M10x1.25', 'M12x1.5', 'M14x1.5'] },
     fixed: { range: 15 },
-    question: (given) => `An adjuster has a thread ${String(given.thread).replace('x', ' × ')}. You wind it in ${String(given.turnsIn)} turns. How far does it move the spring’s end?`,
+    question: (given) =>
+      `An adjuster has a thread ${String(given.thread).replace('x', ' × ')}. You wind it in ${String(given.turnsIn)} turns. How far does it move the spring’s end?`,
     asks: 'screw',
     wrong: [
       { idea: 'a turn is a millimetre', answer: (input) => input.turnsIn * 1e-3 },

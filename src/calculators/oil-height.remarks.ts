@@ -23,11 +23,22 @@ function changeReading({ output, before, say }: Told): Remark[] {
   const was = [number(before?.output.gasSettled), number(before?.output.gasAtFull)]
   if (now[0] === null || now[1] === null) return []
   if (was[0] === null || was[1] === null) {
-    return [{ kind: 'reading', text: `The air carries ${say.quantity(now[0]!, 'N', 0)} where the bike sits and about ${say.quantity(now[1]!, 'N', 0)} at full travel. Its push grows where its room shrinks.` }]
+    return [
+      {
+        kind: 'reading',
+        text: `The air carries ${say.quantity(now[0]!, 'N', 0)} where the bike sits and about ${say.quantity(now[1]!, 'N', 0)} at full travel. Its push grows where its room shrinks.`,
+      },
+    ]
   }
   const [settled, full] = [now[0]! - was[0]!, now[1]! - was[1]!]
-  const felt = Math.abs(settled) < UNFELT ? 'less than friction would hide' : 'enough to move the bike'
-  return [{ kind: 'reading', text: `Against before, the air pushes ${say.change(settled, 'N', 0)} where the bike sits, ${felt}, and ${say.change(full, 'N', 0)} at full travel. Oil height works at the end of the travel.` }]
+  const felt = Math.abs(settled) < UNFELT ? 'which friction hides' : 'enough to move the bike'
+  const by = (force: number): string => `${say.quantity(Math.abs(force), 'N', 0)} ${force < 0 ? 'less' : 'more'}`
+  return [
+    {
+      kind: 'reading',
+      text: `The air pushes ${by(settled)} than before where the bike sits, ${felt}, and ${by(full)} at full travel. Oil height works at the end of the travel.`,
+    },
+  ]
 }
 
 function lockRemarks({ output, say }: Told): Remark[] {
@@ -50,7 +61,10 @@ export function oilHeightRemarks(told: Told): Remark[] {
   if (input.oilAdded !== 0) {
     const effective = number(told.output.effective)
     const moved = effective === null ? 0 : effective - input.airHeight
-    remarks.push({ kind: 'reading', text: `${say.quantity(Math.abs(input.oilAdded), 'cm³', 0)} in each leg ${moved < 0 ? 'raises' : 'lowers'} the level by ${say.quantity(Math.abs(moved), 'mm', 1)}. Volume and height are not the same: old oil and the spring’s own metal decide which height a volume gives.` })
+    remarks.push({
+      kind: 'reading',
+      text: `${say.quantity(Math.abs(input.oilAdded), 'cm³', 0)} in each leg ${moved < 0 ? 'raises' : 'lowers'} the level by ${say.quantity(Math.abs(moved), 'mm', 1)}. Volume and height are not the same: old oil and the spring’s own metal decide which height a volume gives.`,
+    })
   }
   if (input.gaugePressure > 0) remarks.push({ kind: 'caution', caution: 'pressurised-fork', text: 'Let the pressure out before you loosen a cap.' })
   remarks.push({ kind: 'next', text: 'Read the height in both legs, collapsed and without springs, and write down both.' })

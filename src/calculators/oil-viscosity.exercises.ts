@@ -6,7 +6,8 @@ export default exercisesFor(oilViscosity, [
     id: 'half-and-half',
     draw: { at40: [32, 34, 36], otherAt40: [15, 16, 17] },
     fixed: { known: 'at100', share: 50, at100: 5.9, otherAt100: 3.8 },
-    question: (given) => `You mix equal volumes of two oils with ${String(given.at40)} and ${String(given.otherAt40)} mm²/s at 40 °C. About what does the mix have at 40 °C?`,
+    question: (given) =>
+      `You mix equal volumes of two oils with ${String(given.at40)} and ${String(given.otherAt40)} mm²/s at 40 °C. About what does the mix have at 40 °C?`,
     asks: 'mixAt40',
     wrong: [
       { idea: 'half and half is the mean', answer: (input) => (input.at40 + input.otherAt40) / 2 },
@@ -19,11 +20,15 @@ export default exercisesFor(oilViscosity, [
     id: 'cold-start',
     draw: { at40: [30, 32, 34, 36], cold: [0, 5, 10] },
     fixed: { known: 'at100', at100: 5.6, share: 0, warm: 40 },
-    question: (given) => `An oil has ${String(given.at40)} mm²/s at 40 °C and 5.6 at 100 °C. How many times as thick is it at ${String(given.cold)} °C as at 40 °C?`,
+    question: (given) =>
+      `An oil has ${String(given.at40)} mm²/s at 40 °C and 5.6 at 100 °C. How many times as thick is it at ${String(given.cold)} °C as at 40 °C?`,
     asks: 'coldRatio',
     wrong: [
       { idea: 'viscosity goes with temperature in degrees Celsius', answer: (input) => 40 / Math.max(1, (input.cold - 273.15) * 1.6 + 20) },
-      { idea: 'what it loses from 40 to 100 °C it gains in the same measure per degree', answer: (input) => 1 + ((input.at40 - 5.6e-6) / 60 / input.at40) * (313.15 - input.cold) },
+      {
+        idea: 'what it loses from 40 to 100 °C it gains in the same measure per degree',
+        answer: (input) => 1 + ((input.at40 - 5.6e-6) / 60 / input.at40) * (313.15 - input.cold),
+      },
       { idea: 'a fork oil keeps its weight whatever the temperature', answer: () => 1 },
     ],
     because: 'Viscosity multiplies as temperature falls. Thirty degrees below 40 °C makes such an oil about five times as thick.',

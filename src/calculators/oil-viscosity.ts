@@ -18,14 +18,35 @@ const LEAST_INDEX = -200
 const TEMPERATURES = [-10, 0, 10, 20, 30, 40, 60, 80, 100].map((celsius) => celsius + 273.15)
 
 const viscosity = { kind: 'quantity', quantity: 'viscosity', unit: 'mm²/s' } as const
-const INDEX = { kind: 'quantity', quantity: 'ratio', unit: '', range: [60, 400], step: 1, typical: [100, 200], typicalFrom: 'fork oils commonly state 100 to 200; plain mineral oil about 100' } as const
+const INDEX = {
+  kind: 'quantity',
+  quantity: 'ratio',
+  unit: '',
+  range: [60, 400],
+  step: 1,
+  typical: [100, 200],
+  typicalFrom: 'fork oils commonly state 100 to 200; plain mineral oil about 100',
+} as const
 
 const inputs = {
-  at40: { ...viscosity, label: 'Oil one at 40 °C', hint: 'From its data sheet, in cSt or mm²/s: the same. The number on the bottle is no viscosity.', range: [7.1, 200], step: 0.1, default: 32 },
+  at40: {
+    ...viscosity,
+    label: 'Oil one at 40 °C',
+    hint: 'From its data sheet, in cSt or mm²/s: the same. The number on the bottle is no viscosity.',
+    range: [7.1, 200],
+    step: 0.1,
+    default: 32,
+  },
   otherAt40: { ...viscosity, label: 'Oil two at 40 °C', range: [7.1, 200], step: 0.1, default: 15 },
   share: { kind: 'quantity', label: 'Share of oil two in the fork', quantity: 'share', unit: '%', range: [0, 100], step: 1, default: 50 },
   temperature: { kind: 'quantity', label: 'Temperature of the fork', quantity: 'temperature', unit: '°C', range: [-15, 100], step: 1, default: 20 },
-  known: { kind: 'choice', label: 'The data sheets also give', more: true, options: { at100: 'viscosity at 100 °C', index: 'viscosity index' }, default: 'index' },
+  known: {
+    kind: 'choice',
+    label: 'The data sheets also give',
+    more: true,
+    options: { at100: 'viscosity at 100 °C', index: 'viscosity index' },
+    default: 'index',
+  },
   at100: { ...viscosity, label: 'Oil one at 100 °C', more: true, when: { known: 'at100' }, range: [2, 60], step: 0.01, default: 5.36 },
   otherAt100: { ...viscosity, label: 'Oil two at 100 °C', more: true, when: { known: 'at100' }, range: [2, 60], step: 0.01, default: 3.79 },
   index: { ...INDEX, label: 'Viscosity index of oil one', more: true, when: { known: 'index' }, default: 100 },
@@ -69,7 +90,8 @@ const checks: readonly WorkedCheck[] = [
     title: 'Half and half is less than the mean',
     given: { known: 'at100', at40: 32, at100: 5.36, otherAt40: 15, otherAt100: 3.79, share: 50 },
     expect: { mixAt40: { value: 21.5, tolerance: 0.1 } },
-    working: 'Worked by hand on the same scale: lg lg 32.7 = 0.1803 and lg lg 15.7 = 0.0776; their mean 0.1290 belongs to 10^(10^0.1290) − 0.7 = 21.5, not 23.5.',
+    working:
+      'Worked by hand on the same scale: lg lg 32.7 = 0.1803 and lg lg 15.7 = 0.0776; their mean 0.1290 belongs to 10^(10^0.1290) − 0.7 = 21.5, not 23.5.',
   },
 ]
 
@@ -116,7 +138,9 @@ export default defineCalculator({
       two: curve((temperature) => viscosityAt(temperature, two)),
       mix: curve((temperature) => mixAt(one, two, input.share, temperature)),
       readings: { one, two },
-      rows: TEMPERATURES.map((temperature) => [temperature, viscosityAt(temperature, one), viscosityAt(temperature, two), mixAt(one, two, input.share, temperature)] as const),
+      rows: TEMPERATURES.map(
+        (temperature) => [temperature, viscosityAt(temperature, one), viscosityAt(temperature, two), mixAt(one, two, input.share, temperature)] as const,
+      ),
     }
   },
   remarks({ input, output, before, say }) {
@@ -126,15 +150,25 @@ export default defineCalculator({
     if (now !== null && was !== null && Math.abs(now - was) > 1e-12) {
       const ratio = now / was
       const size = Math.abs(ratio - 1) < SAME_CLASS ? 'Two bottles of one class may differ as much.' : 'Slow damping follows; fast damping follows far less.'
-      remarks.push({ kind: 'reading', text: `At ${say.quantity(input.temperature, '°C', 0)} the fork holds ${say.quantity(now, 'mm²/s', 1)}, ${ratio.toFixed(2)} times what it was. ${size}` })
+      remarks.push({
+        kind: 'reading',
+        text: `At ${say.quantity(input.temperature, '°C', 0)} the fork holds ${say.quantity(now, 'mm²/s', 1)}, ${ratio.toFixed(2)} times what it was. ${size}`,
+      })
     } else if (now !== null) {
-      remarks.push({ kind: 'reading', text: `At ${say.quantity(input.temperature, '°C', 0)} the oil has ${say.quantity(now, 'mm²/s', 1)}. Compare oils by this number at one temperature, not by what is printed as “weight”.` })
+      remarks.push({
+        kind: 'reading',
+        text: `At ${say.quantity(input.temperature, '°C', 0)} the oil has ${say.quantity(now, 'mm²/s', 1)}. Compare oils by this number at one temperature, not by what is printed as “weight”.`,
+      })
     }
     const ratio = middle(output.coldRatio)
     if (ratio !== null && ratio >= COLD_IS_ANOTHER_FORK) {
-      remarks.push({ kind: 'reading', text: `At ${say.quantity(input.cold, '°C', 0)} it is ${ratio.toFixed(1)} times as thick as at ${say.quantity(input.warm, '°C', 0)}. Judge the damping once the fork is warm.` })
+      remarks.push({
+        kind: 'reading',
+        text: `At ${say.quantity(input.cold, '°C', 0)} it is ${ratio.toFixed(1)} times as thick as at ${say.quantity(input.warm, '°C', 0)}. Judge the damping once the fork is warm.`,
+      })
     }
-    if (output.isoClass === 'between two classes') remarks.push({ kind: 'limit', text: 'At 40 °C this lies between two classes of ISO 3448. No bottle has to match it.' })
+    if (output.isoClass === 'between two classes')
+      remarks.push({ kind: 'limit', text: 'At 40 °C this lies between two classes of ISO 3448. No bottle has to match it.' })
     remarks.push({ kind: 'next', text: 'Take both figures from the oil’s data sheet. The maker’s manual says which oil the fork takes.' })
     return remarks
   },

@@ -6,7 +6,8 @@ export default exercisesFor(rearRate, [
     id: 'wheel-rate',
     draw: { springRate: [80, 90, 100, 110], leverage: [2, 2.2, 2.4] },
     fixed: { ratioAs: 'leverage', linkage: 'constant', gasForce: 0, turns: 0 },
-    question: (given) => `A rear spring of ${String(given.springRate)} N/mm works at a leverage of ${String(given.leverage)} : 1, the same all the way. What is the rate at the wheel?`,
+    question: (given) =>
+      `A rear spring of ${String(given.springRate)} N/mm works at a leverage of ${String(given.leverage)} : 1, the same all the way. What is the rate at the wheel?`,
     asks: 'wheelRate',
     wrong: [
       { idea: 'divide by the leverage', answer: (input) => input.springRate / input.leverage },
@@ -19,7 +20,8 @@ export default exercisesFor(rearRate, [
     id: 'collar-to-height',
     draw: { pitch: [1, 1.5, 2], motionRatio: [0.4, 0.45, 0.5] },
     fixed: { linkage: 'constant', turns: 0 },
-    question: (given) => `The collar’s thread moves ${String(given.pitch)} mm a turn, and the motion ratio is ${String(given.motionRatio)} (shock stroke per wheel travel). How far does the back rise for one turn in?`,
+    question: (given) =>
+      `The collar’s thread moves ${String(given.pitch)} mm a turn, and the motion ratio is ${String(given.motionRatio)} (shock stroke per wheel travel). How far does the back rise for one turn in?`,
     asks: 'heightPerTurn',
     wrong: [
       { idea: 'a turn raises the back by its pitch', answer: (input) => input.pitch },
@@ -32,7 +34,8 @@ export default exercisesFor(rearRate, [
     id: 'preload-after-turns',
     draw: { preload: [9, 10, 11, 12], turns: [1, 2, 3] },
     fixed: { pitch: 1.5, linkage: 'constant', ratioAs: 'motion', motionRatio: 0.435 },
-    question: (given) => `A shock has ${String(given.preload)} mm of preload. You turn the collar in ${String(given.turns)} turn${given.turns === 1 ? '' : 's'} of 1.5 mm. What is the preload now?`,
+    question: (given) =>
+      `A shock has ${String(given.preload)} mm of preload. You turn the collar in ${String(given.turns)} turn${given.turns === 1 ? '' : 's'} of 1.5 mm. What is the preload now?`,
     asks: 'preloadNow',
     wrong: [
       { idea: 'the wheel sags less, so the spring is pressed as before', answer: (input) => input.preload },

@@ -23,10 +23,20 @@ function heightReading({ output, before, say }: Told): Remark[] {
   const [rate, rateWas] = [number(output.wheelRate), before ? number(before.output.wheelRate) : null]
   if (now === null || rate === null) return []
   if (was === null || Math.abs(now - was) < 5e-5) {
-    return [{ kind: 'reading', text: `At the wheel the spring amounts to ${say.quantity(rate, 'N/mm', 1)}: its rate times the motion ratio, and times the ratio again.` }]
+    return [
+      {
+        kind: 'reading',
+        text: `At the wheel the spring amounts to ${say.quantity(rate, 'N/mm', 1)}: its rate times the motion ratio, and times the ratio again.`,
+      },
+    ]
   }
   const same = rateWas !== null && Math.abs(rate - rateWas) < 0.02 * rate
-  return [{ kind: 'reading', text: `The back stands ${say.change(was - now, 'mm', 1)} against before. ${same ? 'The rate at the wheel is the same: the collar sets height.' : `The rate at the wheel is now ${say.quantity(rate, 'N/mm', 1)}.`}` }]
+  return [
+    {
+      kind: 'reading',
+      text: `The back stands ${say.change(was - now, 'mm', 1)} against before. ${same ? 'The rate at the wheel is the same: the collar sets height.' : `The rate at the wheel is now ${say.quantity(rate, 'N/mm', 1)}.`}`,
+    },
+  ]
 }
 
 function sagReading({ input, output, say }: Told): Remark[] {
@@ -35,13 +45,23 @@ function sagReading({ input, output, say }: Told): Remark[] {
   if (share !== null) {
     const [low, high] = RIDER_SAG_WINDOW
     const where = share < low ? 'less than' : share > high ? 'more than' : 'within'
-    remarks.push({ kind: 'reading', text: `Sag with the rider is ${say.quantity(share, '%', 0)} of the travel, ${where} the ${low * 100} to ${high * 100} % that is common practice for road bikes.` })
+    remarks.push({
+      kind: 'reading',
+      text: `Sag with the rider is ${say.quantity(share, '%', 0)} of the travel, ${where} the ${low * 100} to ${high * 100} % that is common practice for road bikes.`,
+    })
   }
   if (standing !== null && standing < TOPPED_OUT && share !== null && share > RIDER_SAG_WINDOW[0]) {
-    remarks.push({ kind: 'reading', text: 'Without the rider the back stands on its top stop. The spring is wound up to hold a load that a stiffer one would hold with less preload.' })
+    remarks.push({
+      kind: 'reading',
+      text: 'Without the rider the back stands on its top stop. The spring is wound up to hold a load that a stiffer one would hold with less preload.',
+    })
   }
   const range = ends(output.riderSag as never)
-  if (range && range[1] - range[0] > 0.1 * input.travel) remarks.push({ kind: 'next', text: 'The ± is more than a tenth of the travel. The motion ratio and the spring’s rate are what narrow it: measure those two.' })
+  if (range && range[1] - range[0] > 0.1 * input.travel)
+    remarks.push({
+      kind: 'next',
+      text: 'The ± is more than a tenth of the travel. The motion ratio and the spring’s rate are what narrow it: measure those two.',
+    })
   return remarks
 }
 
@@ -51,11 +71,18 @@ export function rearRateRemarks(told: Told): Remark[] {
   const remarks = [...heightReading(told), ...sagReading(told)]
   const [first, last] = [number(output.rateExtended), number(output.rateFull)]
   if (first !== null && last !== null && first > 0 && last / first >= PROGRESSIVE) {
-    remarks.push({ kind: 'reading', text: `The wheel rate grows ${(last / first).toFixed(2)} times over the travel. Part of that is the spring’s force on a ratio that rises, so preload adds a little rate here.` })
+    remarks.push({
+      kind: 'reading',
+      text: `The wheel rate grows ${(last / first).toFixed(2)} times over the travel. Part of that is the spring’s force on a ratio that rises, so preload adds a little rate here.`,
+    })
   }
   const preload = number(output.preloadNow)
-  if (preload !== null && preload < 0) remarks.push({ kind: 'limit', text: 'The collar is so far out that the spring hangs loose with the wheel hanging. It can come off its seat.' })
+  if (preload !== null && preload < 0)
+    remarks.push({ kind: 'limit', text: 'The collar is so far out that the spring hangs loose with the wheel hanging. It can come off its seat.' })
   remarks.push({ kind: 'caution', caution: 'chain-slack-after-rear-change', text: 'Check the chain’s slack after the height has changed.' })
-  remarks.push({ kind: 'next', text: 'Measure the sag on the bike. A reading that lies outside the ± says that a rate, a ratio or a reading is not what you think.' })
+  remarks.push({
+    kind: 'next',
+    text: 'Measure the sag on the bike. A reading that lies outside the ± says that a rate, a ratio or a reading is not what you think.',
+  })
   return remarks
 }

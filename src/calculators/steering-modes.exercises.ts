@@ -5,7 +5,8 @@ export default exercisesFor(steeringModes, [
   {
     id: 'moment-from-trail',
     draw: { trail: [40, 60, 80, 100, 120], sideForce: [20, 40, 60] },
-    question: (given) => `A bicycle has ${String(given.trail)} mm of trail and a steering axis 18° from the vertical. Its front tyre is pushed sideways with ${String(given.sideForce)} N. What moment turns the front about its axis?`,
+    question: (given) =>
+      `A bicycle has ${String(given.trail)} mm of trail and a steering axis 18° from the vertical. Its front tyre is pushed sideways with ${String(given.sideForce)} N. What moment turns the front about its axis?`,
     asks: 'moment',
     wrong: [
       { idea: 'force times trail, the tilt does not count', answer: (input) => input.sideForce * input.trail },
@@ -29,7 +30,8 @@ export default exercisesFor(steeringModes, [
   {
     id: 'weave-and-trail',
     draw: { trail: [20, 30, 40, 50, 60] },
-    question: (given) => `The published bicycle with 80 mm of trail stops weaving by itself from 15.5 km/h. With ${String(given.trail)} mm, all else the same, from which speed?`,
+    question: (given) =>
+      `The published bicycle with 80 mm of trail stops weaving by itself from 15.5 km/h. With ${String(given.trail)} mm, all else the same, from which speed?`,
     asks: 'weaveEnds',
     wrong: [
       { idea: 'less trail is less steady, so later', answer: (_input, output) => 8.5848 - Number(output.weaveEnds) },

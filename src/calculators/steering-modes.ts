@@ -13,8 +13,26 @@ const FASTEST = 10
 
 const inputs = {
   speed: { kind: 'quantity', label: 'Speed of the bicycle', quantity: 'speed', unit: 'km/h', range: [0, 36], step: 1, default: 18 },
-  trail: { kind: 'quantity', label: 'Trail of the bicycle', hint: 'As published it is 80 mm. All else stays as published.', quantity: 'length', unit: 'mm', range: [0, 150], step: 5, default: 40 },
-  sideForce: { kind: 'quantity', label: 'Side force at the front tyre', hint: 'For the moment about the steering axis.', quantity: 'force', unit: 'N', range: [0, 200], step: 5, default: 20 },
+  trail: {
+    kind: 'quantity',
+    label: 'Trail of the bicycle',
+    hint: 'As published it is 80 mm. All else stays as published.',
+    quantity: 'length',
+    unit: 'mm',
+    range: [0, 150],
+    step: 5,
+    default: 40,
+  },
+  sideForce: {
+    kind: 'quantity',
+    label: 'Side force at the front tyre',
+    hint: 'For the moment about the steering axis.',
+    quantity: 'force',
+    unit: 'N',
+    range: [0, 200],
+    step: 5,
+    default: 20,
+  },
 } as const
 
 const outputs = {
@@ -70,9 +88,19 @@ export default defineCalculator({
   title: 'What trail does to a bicycle',
   question: 'How does it steer?',
   answers: 'How a published bicycle rolls and steers by itself at a speed, and what its trail does to that.',
-  notice: 'This is a bicycle, the one published in 2007 as a benchmark, with a rigid rider who does nothing. It shows what trail does there. It says nothing about any motorcycle, and a motion that dies out here is no verdict on stability.',
-  assumes: ['The published bicycle in every figure but its trail.', 'Small leans and steering angles near straight running.', 'A rider fixed to the frame, hands off the bars.'],
-  leavesOut: ['Tyres: these roll on a knife edge and never slip. A motorcycle’s tyres decide much of its weave and wobble.', 'Suspension, a flexible frame, a steering damper.', 'The rider, who steers.', 'Wobble of the front alone, which this model does not have.'],
+  notice:
+    'This is a bicycle, the one published in 2007 as a benchmark, with a rigid rider who does nothing. It shows what trail does there. It says nothing about any motorcycle, and a motion that dies out here is no verdict on stability.',
+  assumes: [
+    'The published bicycle in every figure but its trail.',
+    'Small leans and steering angles near straight running.',
+    'A rider fixed to the frame, hands off the bars.',
+  ],
+  leavesOut: [
+    'Tyres: these roll on a knife edge and never slip. A motorcycle’s tyres decide much of its weave and wobble.',
+    'Suspension, a flexible frame, a steering damper.',
+    'The rider, who steers.',
+    'Wobble of the front alone, which this model does not have.',
+  ],
   inputs,
   outputs,
   compute({ speed, trail, sideForce }) {
@@ -86,7 +114,12 @@ export default defineCalculator({
       flop: wheelFlop({ trail, rake: parameters.lam }),
       weaveEnds: weaveSpeed(parameters),
       fallBegins: capsizeSpeed(parameters),
-      motions: modes.map(({ motion, growth, swing }): Cell[] => [MOTION_NAMES[motion], growth, Math.abs(growth) < 1e-9 ? null : Math.LN2 / Math.abs(growth), swing === 0 ? null : swing]),
+      motions: modes.map(({ motion, growth, swing }): Cell[] => [
+        MOTION_NAMES[motion],
+        growth,
+        Math.abs(growth) < 1e-9 ? null : Math.LN2 / Math.abs(growth),
+        swing === 0 ? null : swing,
+      ]),
     }
   },
   baseline: () => ({ trail: 80 }),
@@ -97,16 +130,29 @@ export default defineCalculator({
     const fall = typeof output.fall === 'number' ? output.fall : null
     if (weave !== null) {
       const does = Math.abs(weave) < SLOW ? 'hardly changes' : weave > 0 ? 'grows' : 'dies out'
-      remarks.push({ kind: 'reading', text: `At ${say.quantity(input.speed, 'km/h', 0)} this bicycle’s weave ${does}${fall === null ? '.' : `, and its slow fall ${Math.abs(fall) < SLOW ? 'hardly changes' : fall > 0 ? 'grows' : 'dies out'}.`}` })
+      remarks.push({
+        kind: 'reading',
+        text: `At ${say.quantity(input.speed, 'km/h', 0)} this bicycle’s weave ${does}${fall === null ? '.' : `, and its slow fall ${Math.abs(fall) < SLOW ? 'hardly changes' : fall > 0 ? 'grows' : 'dies out'}.`}`,
+      })
     }
     const ends = [output.weaveEnds, before?.output.weaveEnds]
     if (before && before.input.trail !== input.trail && typeof ends[0] === 'number' && typeof ends[1] === 'number') {
       const less = input.trail < before.input.trail
       const sooner = ends[0] < ends[1]
-      remarks.push({ kind: 'reading', text: `With ${less ? 'less' : 'more'} trail the weave dies out from ${say.quantity(ends[0], 'km/h', 1)}, ${sooner ? 'sooner' : 'later'} than before, and the bars pull back ${less ? 'less' : 'more'}. So more trail is not steadier in every sense, even here.` })
+      remarks.push({
+        kind: 'reading',
+        text: `With ${less ? 'less' : 'more'} trail the weave dies out from ${say.quantity(ends[0], 'km/h', 1)}, ${sooner ? 'sooner' : 'later'} than before, and the bars pull back ${less ? 'less' : 'more'}. So more trail is not steadier in every sense, even here.`,
+      })
     }
-    remarks.push({ kind: 'limit', text: 'Read the shapes, and take nothing over to a motorcycle. What its trail does to the steering’s pull, the moment above, holds for any two-wheeler.' })
-    remarks.push({ kind: 'caution', caution: 'change-of-geometry-and-speed', text: 'On a motorcycle change trail in steps small enough to undo, and find out slowly.' })
+    remarks.push({
+      kind: 'limit',
+      text: 'Read the shapes, and take nothing over to a motorcycle. What its trail does to the steering’s pull, the moment above, holds for any two-wheeler.',
+    })
+    remarks.push({
+      kind: 'caution',
+      caution: 'change-of-geometry-and-speed',
+      text: 'On a motorcycle change trail in steps small enough to undo, and find out slowly.',
+    })
     return remarks
   },
   checks: steeringChecks,

@@ -65,7 +65,16 @@ describe('fork-stack', () => {
 })
 
 describe('ForkStackFigure', () => {
-  const leg = { tubeDiameter: 0.043, boreDiameter: 0.038, tubeDepth: 0.478, travel: 0.12, capReach: 0.031, washers: [0.002], spacerLength: 0.125, spring: { freeLength: 0.335 } }
+  const leg = {
+    tubeDiameter: 0.043,
+    boreDiameter: 0.038,
+    tubeDepth: 0.478,
+    travel: 0.12,
+    capReach: 0.031,
+    washers: [0.002],
+    spacerLength: 0.125,
+    spring: { freeLength: 0.335 },
+  }
 
   test('layoutFork stacks spacer, washer and spring from the cap down to the seat', () => {
     const { spacer, washers, spring, seat, gap } = layoutFork(leg)

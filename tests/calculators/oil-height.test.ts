@@ -51,7 +51,7 @@ describe('oil-height', () => {
 
   test('oil-height calls a change below 40 N where the bike sits less than friction', () => {
     expectNear(UNFELT, 40, 0)
-    expect(remarksOf(oilHeight, { airHeight: 120 })).toMatch(/less than friction/)
+    expect(remarksOf(oilHeight, { airHeight: 120 })).toMatch(/which friction hides/)
     expect(remarksOf(oilHeight, { airHeight: 120, temperature: 80 })).toMatch(/enough to move the bike/)
   })
 

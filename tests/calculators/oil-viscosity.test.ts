@@ -15,7 +15,9 @@ describe('oil-viscosity', () => {
     [73.3, 8.86, 92],
     [22.83, 5.05, 156],
     [53.47, 7.8, 111],
-  ])('oil-viscosity gives %d and %d mm²/s an index of %d', (at40, at100, index) => expectNear(result(oilViscosity, { known: 'at100', at40, at100, share: 0 }, 'index'), index, 0.5))
+  ])('oil-viscosity gives %d and %d mm²/s an index of %d', (at40, at100, index) =>
+    expectNear(result(oilViscosity, { known: 'at100', at40, at100, share: 0 }, 'index'), index, 0.5),
+  )
 
   test('oil-viscosity turns an index back into the viscosity at 100 °C', () => {
     // the same example of ASTM D2270: 156.42 belongs to 5.05; 0.005 is half the last printed digit

@@ -20,13 +20,28 @@ describe('rear-rate', () => {
     const motion = { ratioAs: 'motion', motionRatio: 0.5 }
     const leverage = { ratioAs: 'leverage', leverage: 2 }
     for (const output of ['wheelRate', 'riderSag', 'heightPerTurn']) expectNear(result(rearRate, motion, output), result(rearRate, leverage, output), 1e-6)
-    const line = [result(rearRate, { ...motion, linkage: 'line', endRatio: 0.625 }, 'rateFull'), result(rearRate, { ...leverage, linkage: 'line', endLeverage: 1.6 }, 'rateFull')]
+    const line = [
+      result(rearRate, { ...motion, linkage: 'line', endRatio: 0.625 }, 'rateFull'),
+      result(rearRate, { ...leverage, linkage: 'line', endLeverage: 1.6 }, 'rateFull'),
+    ]
     expectNear(line[0], line[1]!, 1e-6)
   })
 
   test('rear-rate takes a table that is a straight line for that line', () => {
     const line = { linkage: 'line', motionRatio: 0.4, endRatio: 0.5, travel: 100 }
-    const evaluated = evaluate(asDefinition(rearRate), { linkage: 'table', travel: 100, ratios: [[100, 0.5], [0, 0.4], [50, 0.45]] }, { bikes })
+    const evaluated = evaluate(
+      asDefinition(rearRate),
+      {
+        linkage: 'table',
+        travel: 100,
+        ratios: [
+          [100, 0.5],
+          [0, 0.4],
+          [50, 0.45],
+        ],
+      },
+      { bikes },
+    )
     expectNear(Number(evaluated.now?.output.rateFull) / 1e3, result(rearRate, line, 'rateFull'), 1e-9)
   })
 
@@ -51,7 +66,9 @@ describe('rear-rate', () => {
   })
 
   test('rear-rate adds independent errors in squares', () => {
-    const [rate, ratio, both] = [{ ratePlusMinus: 3 }, { ratioPlusMinus: 2 }, { ratePlusMinus: 3, ratioPlusMinus: 2 }].map((given) => halfWidth({ ...EXACT, ...given }, 'wheelRate')) as [number, number, number]
+    const [rate, ratio, both] = [{ ratePlusMinus: 3 }, { ratioPlusMinus: 2 }, { ratePlusMinus: 3, ratioPlusMinus: 2 }].map((given) =>
+      halfWidth({ ...EXACT, ...given }, 'wheelRate'),
+    ) as [number, number, number]
     // numeric derivatives: six digits are ample
     expectNear(both / Math.hypot(rate, ratio), 1, 1e-6)
   })
