@@ -52,7 +52,10 @@ function showSections(root: HTMLElement, book: Book): void {
     const text = tickText(section, procedure, book)
     const line = part(section, 'ticks')
     if (line) line.textContent = text
-    section.toggleAttribute('data-empty', section.querySelectorAll('[data-row]:not([data-empty])').length === 0 && text.startsWith('0 of') && !text.includes('changed'))
+    section.toggleAttribute(
+      'data-empty',
+      section.querySelectorAll('[data-row]:not([data-empty])').length === 0 && text.startsWith('0 of') && !text.includes('changed'),
+    )
   }
 }
 
@@ -60,7 +63,9 @@ function showSections(root: HTMLElement, book: Book): void {
 function showLost(root: HTMLElement, all: readonly Taken[], book: Book): void {
   const known = new Set(all.map(({ procedure, spec }) => `${procedure} ${spec.id}`))
   const lost = Object.entries(book.sheets).flatMap(([procedure, { readings }]) =>
-    Object.entries(readings).flatMap(([id, entries]) => (known.has(`${procedure} ${id}`) || typedText(entries) === '' ? [] : [`${procedure}, ${id}: ${typedText(entries)}`])),
+    Object.entries(readings).flatMap(([id, entries]) =>
+      known.has(`${procedure} ${id}`) || typedText(entries) === '' ? [] : [`${procedure}, ${id}: ${typedText(entries)}`],
+    ),
   )
   const list = part(root, 'lost')
   if (!list) return
@@ -80,7 +85,10 @@ function showPairs(root: HTMLElement, all: readonly Taken[], book: Book): void {
       const row = document.createElement('tr')
       const head = Object.assign(document.createElement('th'), { scope: 'row', textContent: label })
       const values = [showValue(before, unit, shown), showValue(after, unit, shown), after > before ? `+${change}` : change]
-      row.append(head, ...values.map((textContent, index) => Object.assign(document.createElement('td'), { textContent, className: ['was', 'is', ''][index] ?? '' })))
+      row.append(
+        head,
+        ...values.map((textContent, index) => Object.assign(document.createElement('td'), { textContent, className: ['was', 'is', ''][index] ?? '' })),
+      )
       return row
     }),
   )
@@ -131,7 +139,11 @@ function start(root: HTMLElement, all: readonly Taken[]): void {
   })
   part(root, 'print')?.addEventListener('click', () => print())
   part(root, 'clear')?.addEventListener('click', () =>
-    ask(asking, { text: `Clear the bench book, ${amount(loadBook())}? Save it as a file first if you may want it again.`, yes: 'Clear it', no: 'Keep it' }, () => put(emptyBook(), 'The bench book is empty.')),
+    ask(
+      asking,
+      { text: `Clear the bench book, ${amount(loadBook())}? Save it as a file first if you may want it again.`, yes: 'Clear it', no: 'Keep it' },
+      () => put(emptyBook(), 'The bench book is empty.'),
+    ),
   )
   file.addEventListener('change', () => {
     const [chosen] = file.files ?? []
@@ -144,7 +156,11 @@ function start(root: HTMLElement, all: readonly Taken[]): void {
       const take = (): void => put(reading.book, `Read back: ${amount(reading.book)}.`)
       if (now.readings + now.ticks === 0) return take()
       tell('')
-      ask(asking, { text: `Replace what is here, ${amount(loadBook())}, by the file’s ${amount(reading.book)}?`, yes: 'Replace it', no: 'Keep what is here' }, take)
+      ask(
+        asking,
+        { text: `Replace what is here, ${amount(loadBook())}, by the file’s ${amount(reading.book)}?`, yes: 'Replace it', no: 'Keep what is here' },
+        take,
+      )
     })
   })
   show()

@@ -60,11 +60,19 @@ function showAround({ root, spec, units }: Place, book: Book, procedure: string,
   const found = earlier(book, procedure, spec, all)
   if (!note) return
   note.hidden = found === null
-  if (found) note.textContent = `Earlier, in “${titles.get(found.taken.procedure) ?? found.taken.procedure}”: ${showValue(found.mean, found.taken.spec.unit, shown)}`
+  if (found)
+    note.textContent = `Earlier, in “${titles.get(found.taken.procedure) ?? found.taken.procedure}”: ${showValue(found.mean, found.taken.spec.unit, shown)}`
 }
 
 /** The boxes in which readings are written: kept as typed, with their means, in the reader's units. */
-export function boxes(root: HTMLElement, procedure: string, all: readonly Taken[], titles: ReadonlyMap<string, string>, units: () => UnitChoice, change: Change): (book: Book) => void {
+export function boxes(
+  root: HTMLElement,
+  procedure: string,
+  all: readonly Taken[],
+  titles: ReadonlyMap<string, string>,
+  units: () => UnitChoice,
+  change: Change,
+): (book: Book) => void {
   const own = new Map(all.filter((each) => each.procedure === procedure).map(({ spec }) => [spec.id, spec]))
   const places: Place[] = [...root.querySelectorAll<HTMLElement>('[data-reading]')].flatMap((element) => {
     const spec = own.get(element.dataset['reading'] ?? '')

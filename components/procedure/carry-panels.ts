@@ -25,7 +25,9 @@ const needsBike = (definition: Definition): boolean => Object.values(definition.
 function countText({ carried, refused }: Carrying): string {
   const values = `${carried.length} ${carried.length === 1 ? 'value' : 'values'}`
   const more = refused.length > 0 ? `. Not carried: ${refused.join('; ')}` : ''
-  return carried.length === 0 ? ` opens with its usual values until you write readings${more}` : ` opens with ${values} from your readings; the rest are its usual ones${more}`
+  return carried.length === 0
+    ? ` opens with its usual values until you write readings${more}`
+    : ` opens with ${values} from your readings; the rest are its usual ones${more}`
 }
 
 function lines(definition: Definition, carrying: Carrying, choice: UnitChoice): string[] {

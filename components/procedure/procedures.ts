@@ -45,7 +45,8 @@ export function settingsFor(readings: Declared, calculator: string): readonly Re
   return feeds(readings, calculator) ? (SETTINGS[calculator] ?? []) : []
 }
 
-const settingsIn = (procedure: string, readings: Declared): Taken[] => Object.keys(SETTINGS).flatMap((calculator) => settingsFor(readings, calculator).map((spec) => ({ procedure, spec })))
+const settingsIn = (procedure: string, readings: Declared): Taken[] =>
+  Object.keys(SETTINGS).flatMap((calculator) => settingsFor(readings, calculator).map((spec) => ({ procedure, spec })))
 
 /** A calculator that a step opens, with the name that a link shows. */
 export interface Opened {
@@ -74,5 +75,7 @@ export function takenFor(procedure: Procedure, all: readonly Taken[]): Taken[] {
   const fed = new Set(procedure.data.readings.flatMap(({ to }) => (to ? [to.calculator] : [])))
   const names = new Set(procedure.data.readings.flatMap(({ id }) => [id, id.replace(/After$/, '')]))
   const bands = fed.has('marks') ? ['staticSettledUp', 'staticSettledUpAfter', 'markLeft', 'markLeftAfter', 'frontTravel'] : []
-  return all.filter(({ procedure: id, spec }) => id === procedure.id || names.has(spec.id) || bands.includes(spec.id) || (spec.to !== undefined && fed.has(spec.to.calculator)))
+  return all.filter(
+    ({ procedure: id, spec }) => id === procedure.id || names.has(spec.id) || bands.includes(spec.id) || (spec.to !== undefined && fed.has(spec.to.calculator)),
+  )
 }

@@ -35,7 +35,9 @@ function start(root: HTMLElement, data: Data): void {
   }
   const again = root.querySelector<HTMLElement>('[data-again]')
   again?.querySelector('[data-ask]')?.addEventListener('click', () => {
-    ask(again, { text: 'Clear every tick and reading of this procedure?', yes: 'Clear them', no: 'Keep them' }, () => change((book) => startedAgain(book, procedure)))
+    ask(again, { text: 'Clear every tick and reading of this procedure?', yes: 'Clear them', no: 'Keep them' }, () =>
+      change((book) => startedAgain(book, procedure)),
+    )
   })
   show(loadBook())
   onOtherTab(() => show(loadBook()))

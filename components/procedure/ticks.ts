@@ -43,7 +43,8 @@ export function ticks(root: HTMLElement, procedure: string, change: Change): (bo
       box.checked = state === 'ticked'
       if (!note) continue
       note.hidden = state !== 'changed'
-      note.textContent = state === 'changed' ? `Changed since you ticked it on ${book.sheets[procedure]?.ticks[id]?.at ?? 'an earlier day'}. Read it again, then tick it.` : ''
+      note.textContent =
+        state === 'changed' ? `Changed since you ticked it on ${book.sheets[procedure]?.ticks[id]?.at ?? 'an earlier day'}. Read it again, then tick it.` : ''
     }
     if (progress) progress.textContent = progressText(steps)
   }

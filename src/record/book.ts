@@ -60,7 +60,8 @@ export function readBook(text: string): BookReading {
   const format: unknown = typeof parsed === 'object' && parsed !== null ? Reflect.get(parsed, 'format') : undefined
   if (format !== 'witness-mark-bench-book') return { problem: 'The file is not a bench book of this site. Choose the file that “Save as a file” wrote' }
   const version: unknown = Reflect.get(parsed as object, 'version')
-  if (version !== 1) return { problem: `The file is a bench book of version ${String(version).slice(0, 12)}; this edition reads version 1. Open a newer edition of the site` }
+  if (version !== 1)
+    return { problem: `The file is a bench book of version ${String(version).slice(0, 12)}; this edition reads version 1. Open a newer edition of the site` }
   const reading = z.safeParse(bookSchema, parsed)
   if (reading.success) return { book: reading.data }
   const [first] = reading.error.issues

@@ -30,7 +30,10 @@ export function pairs(all: readonly Taken[], book: Book): Pair[] {
   return names.flatMap((name) => {
     const id = name.slice(0, -AFTER.length)
     const before = latest(book, all.filter(({ spec }) => spec.id === id).reverse())
-    const after = latest(book, all.filter(({ spec }) => spec.id === name))
+    const after = latest(
+      book,
+      all.filter(({ spec }) => spec.id === name),
+    )
     if (!before || !after || before.taken.spec.unit !== after.taken.spec.unit) return []
     return [{ id, label: before.taken.spec.label, unit: before.taken.spec.unit, before: before.mean, after: after.mean }]
   })

@@ -68,7 +68,8 @@ export function readBox(spec: ReadingSpec, typed: string, shown: string): BoxRea
   const reading = readNumber(typed)
   if ('problem' in reading) {
     const what = `${spec.label}: “${typed.trim()}”`
-    if (reading.problem === 'ambiguous') return { kind: 'problem', problem: `${what} can be read two ways. Leave out the thousands mark, or write more or fewer decimals` }
+    if (reading.problem === 'ambiguous')
+      return { kind: 'problem', problem: `${what} can be read two ways. Leave out the thousands mark, or write more or fewer decimals` }
     return { kind: 'problem', problem: `${what} is not a number. Write digits with one point or comma, as 7.5 or 7,5` }
   }
   const value = converted(reading.value, shown, spec.unit)

@@ -14,13 +14,34 @@ function filled(): Book {
 describe('readBook(text)', () => {
   test('readBook gives back every book that was written', () => {
     const text = fc.string({ maxLength: 40 })
-    const box = fc.record({ typed: text, unit: fc.constantFrom('mm', 'in', ''), value: fc.option(fc.double({ noNaN: true, noDefaultInfinity: true }).map((value) => value + 0), { nil: null }) })
+    const box = fc.record({
+      typed: text,
+      unit: fc.constantFrom('mm', 'in', ''),
+      value: fc.option(
+        fc.double({ noNaN: true, noDefaultInfinity: true }).map((value) => value + 0),
+        { nil: null },
+      ),
+    })
     const id = fc.stringMatching(/^[a-z][a-z0-9-]{0,20}$/)
     fc.assert(
-      fc.property(fc.dictionary(id, fc.record({ ticks: fc.dictionary(id, fc.record({ hash: text, at: text }, { noNullPrototype: true }), { noNullPrototype: true }), readings: fc.dictionary(id, fc.array(box, { maxLength: 3 }), { noNullPrototype: true }) }, { noNullPrototype: true }), { noNullPrototype: true }), text, (sheets, bike) => {
-        const book: Book = { ...emptyBook('e'), bike, sheets }
-        expect(readBook(JSON.stringify(book))).toEqual({ book: JSON.parse(JSON.stringify(book)) as Book })
-      }),
+      fc.property(
+        fc.dictionary(
+          id,
+          fc.record(
+            {
+              ticks: fc.dictionary(id, fc.record({ hash: text, at: text }, { noNullPrototype: true }), { noNullPrototype: true }),
+              readings: fc.dictionary(id, fc.array(box, { maxLength: 3 }), { noNullPrototype: true }),
+            },
+            { noNullPrototype: true },
+          ),
+          { noNullPrototype: true },
+        ),
+        text,
+        (sheets, bike) => {
+          const book: Book = { ...emptyBook('e'), bike, sheets }
+          expect(readBook(JSON.stringify(book))).toEqual({ book: JSON.parse(JSON.stringify(book)) as Book })
+        },
+      ),
       { numRuns: 60 },
     )
   })
@@ -28,18 +49,31 @@ describe('readBook(text)', () => {
     ['not JSON', 'hello', 'The file is not JSON. Choose the file that “Save as a file” wrote'],
     ['another format', '{"format":"x"}', 'The file is not a bench book of this site. Choose the file that “Save as a file” wrote'],
     ['null', 'null', 'The file is not a bench book of this site. Choose the file that “Save as a file” wrote'],
-    ['a later version', JSON.stringify({ ...emptyBook(), version: 2 }), 'The file is a bench book of version 2; this edition reads version 1. Open a newer edition of the site'],
-    ['a number where words belong', JSON.stringify({ ...emptyBook(), sheets: { a: { ticks: {}, readings: { b: [{ typed: 5, unit: 'mm', value: null }] } } } }), 'The file does not hold together at “sheets › a › readings › b › 0 › typed”. Nothing of it was used: save it again where it came from'],
+    [
+      'a later version',
+      JSON.stringify({ ...emptyBook(), version: 2 }),
+      'The file is a bench book of version 2; this edition reads version 1. Open a newer edition of the site',
+    ],
+    [
+      'a number where words belong',
+      JSON.stringify({ ...emptyBook(), sheets: { a: { ticks: {}, readings: { b: [{ typed: 5, unit: 'mm', value: null }] } } } }),
+      'The file does not hold together at “sheets › a › readings › b › 0 › typed”. Nothing of it was used: save it again where it came from',
+    ],
     ['a file beyond all measure', ' '.repeat(1_000_001), 'The file is larger than a bench book can be. Choose the file that “Save as a file” wrote'],
   ])('readBook says what is wrong with %s', (_, text, problem) => {
     expect(readBook(text)).toEqual({ problem })
   })
   test('readBook refuses names that reach into an object’s own works', () => {
-    expect(readBook('{"format":"witness-mark-bench-book","version":1,"edition":"","bike":"","sheets":{"__proto__":{"ticks":{},"readings":{}}}}')).not.toHaveProperty('book.sheets.__proto__.ticks')
+    expect(
+      readBook('{"format":"witness-mark-bench-book","version":1,"edition":"","bike":"","sheets":{"__proto__":{"ticks":{},"readings":{}}}}'),
+    ).not.toHaveProperty('book.sheets.__proto__.ticks')
     expect({}).not.toHaveProperty('ticks')
   })
   test('readBook never throws', () => {
-    fc.assert(fc.property(fc.oneof(fc.string(), fc.json()), (text) => void readBook(text)), { numRuns: 200 })
+    fc.assert(
+      fc.property(fc.oneof(fc.string(), fc.json()), (text) => void readBook(text)),
+      { numRuns: 200 },
+    )
   })
 })
 

@@ -62,28 +62,52 @@ describe('carry(definition, procedure, readings, book)', () => {
     expect(carry(sag, 'measure-front-sag', all, fill({ extended: ['150'] })).complete).toBe(false)
   })
   test('carry takes the state before from the baseline, the later of two readings after, and the friction band from lift less push', () => {
-    const book = fill({ markLeft: ['115'], markRight: ['115'], staticSettledUp: ['120.5'], markLeftAfter: ['121'], markLeftCorrected: ['116'], markRightAfter: ['121.5'], frontTravel: ['120'] })
-    expect(carry(marks, 'check-against-the-mark', all, book).given).toEqual({ beforeLeft: 115, beforeRight: 115, afterLeft: 116, afterRight: 121.5, travel: 120, frictionBand: 5.5 })
+    const book = fill({
+      markLeft: ['115'],
+      markRight: ['115'],
+      staticSettledUp: ['120.5'],
+      markLeftAfter: ['121'],
+      markLeftCorrected: ['116'],
+      markRightAfter: ['121.5'],
+      frontTravel: ['120'],
+    })
+    expect(carry(marks, 'check-against-the-mark', all, book).given).toEqual({
+      beforeLeft: 115,
+      beforeRight: 115,
+      afterLeft: 116,
+      afterRight: 121.5,
+      travel: 120,
+      frictionBand: 5.5,
+    })
   })
 })
 
 describe('told(definition, evaluation, …)', () => {
   const say = createSay(METRIC)
-  const tell = (definition: Definition, given: Readonly<Record<string, number>>) => told(definition, evaluate(definition, given, { bikes: {} }), given, defaultsOf(definition), say)
+  const tell = (definition: Definition, given: Readonly<Record<string, number>>) =>
+    told(definition, evaluate(definition, given, { bikes: {} }), given, defaultsOf(definition), say)
   test('told gives the sag against the window: 150 − (112 + 118)/2 = 35 mm of 120 mm is 29 %', () => {
-    expect(tell(sag, carry(sag, 'measure-front-sag', all, fill(READ)).given as Record<string, number>)[0]).toBe('Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window used is 25 to 33\u00a0%: inside the window.')
+    expect(tell(sag, carry(sag, 'measure-front-sag', all, fill(READ)).given as Record<string, number>)[0]).toBe(
+      'Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window used is 25 to 33\u00a0%: inside the window.',
+    )
   })
   test('told says that a window is the reader’s own', () => {
-    expect(tell(sag, { travel: 120, extended: 150, settledDown: 112, settledUp: 118, windowLow: 10, windowHigh: 20 })[0]).toBe('Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window you set is 10 to 20\u00a0%: more sag than the window.')
+    expect(tell(sag, { travel: 120, extended: 150, settledDown: 112, settledUp: 118, windowLow: 10, windowHigh: 20 })[0]).toBe(
+      'Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window you set is 10 to 20\u00a0%: more sag than the window.',
+    )
   })
   test('told gives the reason where readings contradict one another', () => {
-    expect(tell(sag, { travel: 120, extended: 150, settledDown: 118, settledUp: 112 })).toEqual(['The reading after lifting must not be below the one after pushing down. Check whether the two were swapped'])
+    expect(tell(sag, { travel: 120, extended: 150, settledDown: 118, settledUp: 112 })).toEqual([
+      'The reading after lifting must not be below the one after pushing down. Check whether the two were swapped',
+    ])
   })
 })
 
 describe('pairs(readings, book)', () => {
   test('pairs sets a reading beside the one after the work', () => {
-    expect(pairs(all, fill({ markLeft: ['115', '116'], markLeftAfter: ['121'] }))).toEqual([{ id: 'markLeft', label: 'markLeft', unit: 'mm', before: 115.5, after: 121 }])
+    expect(pairs(all, fill({ markLeft: ['115', '116'], markLeftAfter: ['121'] }))).toEqual([
+      { id: 'markLeft', label: 'markLeft', unit: 'mm', before: 115.5, after: 121 },
+    ])
   })
   test('pairs leaves out a reading with one side only', () => {
     expect(pairs(all, fill({ markLeft: ['115'] }))).toEqual([])

@@ -43,15 +43,20 @@ async function printed(address: string, format: 'A4' | 'Letter'): Promise<{ page
     [...document.querySelectorAll<HTMLElement>('.step')].map((step, index) => ({
       step: step.id,
       number: index + 1,
-      pieces: [...step.querySelectorAll<HTMLElement>('.caution p, .what, .detail:not(.back-to), .reading-label, .still .caption')].filter((element) => element.checkVisibility()).map(
-        // a label's unit follows a mark that only the style sheet writes
-        (element) => (element.matches('.reading-label') ? element.firstChild?.textContent : element.textContent) ?? '',
-      ),
+      pieces: [...step.querySelectorAll<HTMLElement>('.caution p, .what, .detail:not(.back-to), .reading-label, .still .caption')]
+        .filter((element) => element.checkVisibility())
+        .map(
+          // a label's unit follows a mark that only the style sheet writes
+          (element) => (element.matches('.reading-label') ? element.firstChild?.textContent : element.textContent) ?? '',
+        ),
     })),
   )
-  const pdf = await page.pdf({ format, printBackground: false, preferCSSPageSize: false, timeout: 60_000 })
+  const pdf = await page.pdf({ format, printBackground: false })
   await context.close()
-  return { pages: await pagesOf(new Uint8Array(pdf)), steps: steps.map((each) => ({ ...each, pieces: each.pieces.map(squeeze).filter((piece) => piece !== '') })) }
+  return {
+    pages: await pagesOf(new Uint8Array(pdf)),
+    steps: steps.map((each) => ({ ...each, pieces: each.pieces.map(squeeze).filter((piece) => piece !== '') })),
+  }
 }
 
 /** Steps of which no page holds every piece, cautions first. */
@@ -69,15 +74,21 @@ function holdsInOrder(page: string, pieces: readonly string[]): boolean {
 }
 
 describe.each(['A4', 'Letter'] as const)('printed on %s', (format) => {
-  test.each(procedures().map(({ id }) => id))('%s keeps every step whole and with its cautions', async (id) => {
-    const { pages, steps } = await printed(`/procedures/${id}/`, format)
-    expect(torn(pages, steps)).toEqual([])
-    expect(pages[0]).toContain('Editionof')
-    // a page with next to nothing on it wastes paper and hides a runaway break
-    expect(pages.filter((text) => text.length < 60)).toEqual([])
-  }, 60_000)
+  test.each(procedures().map(({ id }) => id))(
+    '%s keeps every step whole and with its cautions',
+    async (id) => {
+      const { pages, steps } = await printed(`/procedures/${id}/`, format)
+      expect(torn(pages, steps)).toEqual([])
+      expect(pages[0]).toContain('Editionof')
+      // a page with next to nothing on it wastes paper and hides a runaway break
+      expect(pages.filter((text) => text.length < 60)).toEqual([])
+    },
+    60_000,
+  )
 })
 
 test('torn finds a step whose caution stands on the page before', () => {
-  expect(torn(['WARNINGBikecanfall.', 'Raisethefront.'], [{ step: 'raise', number: 1, pieces: ['WARNINGBikecanfall.', 'Raisethefront.'] }])).toEqual(['step 1, raise'])
+  expect(torn(['WARNINGBikecanfall.', 'Raisethefront.'], [{ step: 'raise', number: 1, pieces: ['WARNINGBikecanfall.', 'Raisethefront.'] }])).toEqual([
+    'step 1, raise',
+  ])
 })

@@ -58,7 +58,9 @@ describe('a procedure', () => {
     await box('wipe-the-tube').check()
     // what a tick in an earlier edition looks like: the same step, other words
     await page.evaluate(() => {
-      const book = JSON.parse(localStorage.getItem('witness-mark.bench-book')!) as { sheets: Record<string, { ticks: Record<string, { hash: string; at: string }> }> }
+      const book = JSON.parse(localStorage.getItem('witness-mark.bench-book')!) as {
+        sheets: Record<string, { ticks: Record<string, { hash: string; at: string }> }>
+      }
       book.sheets['measure-front-sag']!.ticks['wipe-the-tube'] = { hash: 'earlier-words', at: '2024-05-06' }
       localStorage.setItem('witness-mark.bench-book', JSON.stringify(book))
     })
@@ -75,7 +77,9 @@ describe('a procedure', () => {
     await field('frontTravel').fill('1,200')
     await field('frontTravel').blur()
     const error = page.locator('[data-reading="frontTravel"] [data-error]')
-    expect(await error.textContent()).toBe('Full travel of the fork, from the manual: “1,200” can be read two ways. Leave out the thousands mark, or write more or fewer decimals')
+    expect(await error.textContent()).toBe(
+      'Full travel of the fork, from the manual: “1,200” can be read two ways. Leave out the thousands mark, or write more or fewer decimals',
+    )
     expect(await field('frontTravel').getAttribute('aria-invalid')).toBe('true')
     expect(await field('frontTravel').inputValue()).toBe('1,200')
     await field('frontTravel').fill('120')
@@ -86,10 +90,18 @@ describe('a procedure', () => {
   test('tells the sag in place against the window that the reader set, and opens the calculator with the readings', async () => {
     await fresh()
     await open('/procedures/measure-front-sag/')
-    for (const [reading, value] of [['frontTravel', '120'], ['extended', '150'], ['riderSettledDown', '112'], ['riderSettledUp', '118']] as const) await field(reading).fill(value)
+    for (const [reading, value] of [
+      ['frontTravel', '120'],
+      ['extended', '150'],
+      ['riderSettledDown', '112'],
+      ['riderSettledUp', '118'],
+    ] as const)
+      await field(reading).fill(value)
     const said = page.locator('[data-carry="sag"] [data-carry-said]')
     // (150 − (112 + 118)/2) = 35 mm of 120 mm: 29 %
-    await page.locator('[data-carry="sag"] [data-carry-said]', { hasText: 'Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window used is 25 to 33\u00a0%' }).waitFor()
+    await page
+      .locator('[data-carry="sag"] [data-carry-said]', { hasText: 'Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window used is 25 to 33\u00a0%' })
+      .waitFor()
     await field('sag.windowLow').fill('30')
     await field('sag.windowHigh').fill('35')
     await page.locator('[data-carry="sag"] [data-carry-said]', { hasText: 'The window you set is 30 to 35\u00a0%' }).waitFor()
@@ -178,7 +190,9 @@ describe('the job', () => {
       seen.push(new URL(page.url()).pathname)
       // the middle of each range: a reading that every box takes
       await page.evaluate(() => {
-        const data = JSON.parse(document.querySelector('#readings-of-the-job')!.textContent!) as { taken: { procedure: string; spec: { id: string; quantity: string; range?: [number, number] } }[] }
+        const data = JSON.parse(document.querySelector('#readings-of-the-job')!.textContent!) as {
+          taken: { procedure: string; spec: { id: string; quantity: string; range?: [number, number] } }[]
+        }
         const here = document.querySelector<HTMLElement>('[data-procedure]')!.dataset['procedure']
         for (const { procedure, spec } of data.taken) {
           if (procedure !== here) continue

@@ -18,7 +18,10 @@ const states = [
 export default function Adjuster({ prefix }: StillProps) {
   const y = (depth: number): number => TOP + depth * SCALE
   return (
-    <Frame height={y(CUT) + 14} label="A fork cap in section with its preload adjuster fully out and fully in. Turned in, the adjuster pushes the spacer down by one thread pitch for each turn.">
+    <Frame
+      height={y(CUT) + 14}
+      label="A fork cap in section with its preload adjuster fully out and fully in. Turned in, the adjuster pushes the spacer down by one thread pitch for each turn."
+    >
       {states.map(({ x, capReach, name }) => (
         <g key={name}>
           <Window id={`${prefix}-${x}`} x={x - 60} y={0} width={120} height={y(CUT) + 6}>

@@ -24,7 +24,10 @@ function Needle({ x, gap, name }: { x: number; gap: number; name: readonly strin
 export default function Clickers() {
   const hex = [0, 1, 2, 3, 4, 5].map((corner) => `${96 + 34 * Math.cos((corner * Math.PI) / 3)},${84 + 34 * Math.sin((corner * Math.PI) / 3)}`).join(' ')
   return (
-    <Frame height={318} label="Above: a fork cap from above, with the preload adjuster as the larger nut and the rebound screw in its middle; and the compression screw at the foot of the leg. Below: the needle on its seat when the screw is fully in, and lifted off it when the screw is counted out.">
+    <Frame
+      height={318}
+      label="Above: a fork cap from above, with the preload adjuster as the larger nut and the rebound screw in its middle; and the compression screw at the foot of the leg. Below: the needle on its seat when the screw is fully in, and lifted off it when the screw is counted out."
+    >
       <circle class="metal" cx="96" cy="84" r="52" />
       <polygon class="now fill" points={hex} />
       <Screw x={96} y={84} r={13} />

@@ -11,8 +11,16 @@ const base: ForkLeg = { ...LEG, oilDepth: 0.2, spring: { ...LEG.spring!, coils: 
 
 /** The common kinds: what each leg holds, and what of it one can see from outside. All legs are drawn at one scale. */
 const kinds: readonly { name: string; outside: string; legs: readonly { x: number; leg: ForkLeg; valve?: true }[] }[] = [
-  { name: 'Damper rod, a spring in each leg', outside: 'plain caps alike on both legs, perhaps with a preload nut; no damping screw anywhere', legs: [{ x: 30, leg: { ...base, damper: 'rod' } }] },
-  { name: 'Cartridge, a spring in each leg', outside: 'a small damping screw in the middle of both caps or at both feet', legs: [{ x: 88, leg: { ...base, damper: 'cartridge' } }] },
+  {
+    name: 'Damper rod, a spring in each leg',
+    outside: 'plain caps alike on both legs, perhaps with a preload nut; no damping screw anywhere',
+    legs: [{ x: 30, leg: { ...base, damper: 'rod' } }],
+  },
+  {
+    name: 'Cartridge, a spring in each leg',
+    outside: 'a small damping screw in the middle of both caps or at both feet',
+    legs: [{ x: 88, leg: { ...base, damper: 'cartridge' } }],
+  },
   {
     name: 'A spring in one leg, the damper in the other',
     outside: 'caps that differ: a preload nut on one leg, a damping screw on the other',
@@ -21,8 +29,22 @@ const kinds: readonly { name: string; outside: string; legs: readonly { x: numbe
       { x: 192, leg: { ...base, spring: null, spacerLength: 0, washers: [], damper: 'cartridge' } },
     ],
   },
-  { name: 'Upside-down', outside: 'the thick tube is on top, in the yokes; the bright tube goes into the axle clamp', legs: [{ x: 256, leg: { ...base, upsideDown: true, damper: 'cartridge' } }] },
-  { name: 'Gas-assisted', outside: 'a valve under a small cover in the cap, on one leg or both', legs: [{ x: 316, leg: { ...base, spring: { ...base.spring!, freeLength: 0.2, coils: 14 }, capReach: 0.012, spacerLength: 0, washers: [], oilDepth: 0.16, damper: 'rod' }, valve: true }] },
+  {
+    name: 'Upside-down',
+    outside: 'the thick tube is on top, in the yokes; the bright tube goes into the axle clamp',
+    legs: [{ x: 256, leg: { ...base, upsideDown: true, damper: 'cartridge' } }],
+  },
+  {
+    name: 'Gas-assisted',
+    outside: 'a valve under a small cover in the cap, on one leg or both',
+    legs: [
+      {
+        x: 316,
+        leg: { ...base, spring: { ...base.spring!, freeLength: 0.2, coils: 14 }, capReach: 0.012, spacerLength: 0, washers: [], oilDepth: 0.16, damper: 'rod' },
+        valve: true,
+      },
+    ],
+  },
 ]
 
 const BOTTOM = TOP + 0.7 * SCALE + 6

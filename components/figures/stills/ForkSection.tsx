@@ -22,14 +22,33 @@ export default function ForkSectionStill() {
     [layout.seat, 40, ['spring’s seat, on', 'the damper']],
   ]
   return (
-    <Frame height={y(layout.lower.to) + 26} label="A fork leg in section from the cap down: cap with adjuster, spacer, washer, spring, the damper on which the spring sits. The inner tube slides in the outer tube.">
+    <Frame
+      height={y(layout.lower.to) + 26}
+      label="A fork leg in section from the cap down: cap with adjuster, spacer, washer, spring, the damper on which the spring sits. The inner tube slides in the outer tube."
+    >
       <ForkSectionKit leg={{ ...LEG, oilDepth: 0.2 }} state="now" x={X} top={TOP} scale={SCALE} across={ACROSS} />
       {calls.map(([depth, drop, lines]) => (
-        <Call key={lines[0]} at={[right, y(depth) + 4 + drop * 0.2]} from={[right - 4, y(depth) + drop * 0.2]} to={[X + (depth < 0 ? 14 : 8), y(depth)]} lines={lines} />
+        <Call
+          key={lines[0]}
+          at={[right, y(depth) + 4 + drop * 0.2]}
+          from={[right - 4, y(depth) + drop * 0.2]}
+          to={[X + (depth < 0 ? 14 : 8), y(depth)]}
+          lines={lines}
+        />
       ))}
       <Call at={[right, y(0.2) + 40]} from={[right - 4, y(0.2) + 35]} to={[X + 22, y(0.2)]} lines={['oil level']} />
-      <Call at={[right, y(layout.lower.from) + 4]} from={[right - 4, y(layout.lower.from)]} to={[X + wall + 4, y(layout.lower.from) + 10]} lines={['outer tube, seals']} />
-      <Call at={[right, y(layout.upper.to) + 52]} from={[right - 4, y(layout.upper.to) + 48]} to={[X + wall - 1, y(layout.upper.to) - 8]} lines={['inner tube, slides']} />
+      <Call
+        at={[right, y(layout.lower.from) + 4]}
+        from={[right - 4, y(layout.lower.from)]}
+        to={[X + wall + 4, y(layout.lower.from) + 10]}
+        lines={['outer tube, seals']}
+      />
+      <Call
+        at={[right, y(layout.upper.to) + 52]}
+        from={[right - 4, y(layout.upper.to) + 48]}
+        to={[X + wall - 1, y(layout.upper.to) - 8]}
+        lines={['inner tube, slides']}
+      />
     </Frame>
   )
 }

@@ -6,7 +6,10 @@ const BAR = 'M-10 -4 h20 l16 10 l104 26 h34 v10 h-36 l-104 -26 l-24 -10 h0 l-24 
 
 export default function LockToLock() {
   return (
-    <Frame height={258} label="The handlebar from above, straight and dashed at one lock. At the lock the grip comes near the tank: a thumb must fit between. Hoses and cables must stay slack at both locks.">
+    <Frame
+      height={258}
+      label="The handlebar from above, straight and dashed at one lock. At the lock the grip comes near the tank: a thumb must fit between. Hoses and cables must stay slack at both locks."
+    >
       <path class="now fill" d="M180 120 C236 120 262 166 256 244 H104 C98 166 124 120 180 120 Z" />
       <g transform={`translate(${STEM.x} ${STEM.y}) rotate(32)`}>
         <path class="before bar-ghost" d={BAR} />

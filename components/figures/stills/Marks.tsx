@@ -7,7 +7,10 @@ const SEAL = 216
 export default function Marks() {
   const mark = SEAL - 0.112 * SCALE
   return (
-    <Frame height={284} label="A fork leg: the bare tube is measured from the dust seal up to the edge of the lower yoke, where a strip of tape is stuck. A cable tie on the tube shows the deepest stroke.">
+    <Frame
+      height={284}
+      label="A fork leg: the bare tube is measured from the dust seal up to the edge of the lower yoke, where a strip of tape is stuck. A cable tie on the tube shows the deepest stroke."
+    >
       <Leg x={96} seal={SEAL} scale={SCALE} exposed={0.112} tubeDiameter={0.043} state="now" text="measure this" label="" side="left" />
       <path class="tape" d={`M${96 - 32} ${mark - 5}h64v6h-64z`} />
       <rect class="tie" x={96 - 23} y={SEAL - 38} width="46" height="4" />

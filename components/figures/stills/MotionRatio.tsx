@@ -7,7 +7,10 @@ const HANGING = bikeAt(0, 0)
 
 export default function MotionRatio({ prefix }: StillProps) {
   return (
-    <Frame height={300} label="The rear end: the shock’s length between the centres of its two bolts, and the wheel’s length from the axle to a line on the tail, read at the same moment.">
+    <Frame
+      height={300}
+      label="The rear end: the shock’s length between the centres of its two bolts, and the wheel’s length from the axle to a line on the tail, read at the same moment."
+    >
       <Window id={`${prefix}-cut`} x={0} y={0} width={360} height={300}>
         <Bike picture={HANGING} scale={290} origin={[66, 300]}>
           {({ spot }, shape) => {

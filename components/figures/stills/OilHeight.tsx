@@ -15,7 +15,10 @@ export default function OilHeight() {
   const leg = { ...LEG, used: LEG.travel, spring: null, spacerLength: 0, washers: [], oilDepth: HEIGHT, damper: 'none' as const }
   const right = 206
   return (
-    <Frame height={y(CUT) + 40} label="A leg upright and collapsed, spring and spacer out: the oil height is read from the tube’s top rim down to the oil. A syringe tube with a stop on the rim draws off what stands above.">
+    <Frame
+      height={y(CUT) + 40}
+      label="A leg upright and collapsed, spring and spacer out: the oil height is read from the tube’s top rim down to the oil. A syringe tube with a stop on the rim draws off what stands above."
+    >
       <g class="no-cap">
         <ForkSectionKit leg={leg} state="now" x={X} top={TOP} scale={SCALE} across={ACROSS} cut={CUT} />
       </g>

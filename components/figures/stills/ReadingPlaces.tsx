@@ -7,7 +7,10 @@ const FLOOR = 200
 
 export default function ReadingPlaces() {
   return (
-    <Frame height={250} label="Four places to read: bare fork tube from dust seal to lower yoke, tube above the upper yoke, rear axle to a line on the tail, and wheelbase from axle to axle along the floor.">
+    <Frame
+      height={250}
+      label="Four places to read: bare fork tube from dust seal to lower yoke, tube above the upper yoke, rear axle to a line on the tail, and wheelbase from axle to axle along the floor."
+    >
       <Bike scale={160} origin={[61, FLOOR]}>
         {({ spot }, shape) => {
           const [seal, yoke, top, rear, front] = [spot(shape.seal), spot(shape.lowerYoke), spot(shape.tubeTop), spot(shape.rearAxle), spot(shape.frontAxle)]

@@ -7,7 +7,10 @@ const FLOOR = 268
 
 export default function RearMarks({ prefix }: StillProps) {
   return (
-    <Frame height={284} label="The rear of the bike: a dot at the axle’s centre, and a line on tape on the tail straight above it. The length between them is the reading.">
+    <Frame
+      height={284}
+      label="The rear of the bike: a dot at the axle’s centre, and a line on tape on the tail straight above it. The length between them is the reading."
+    >
       <Window id={`${prefix}-cut`} x={0} y={0} width={360} height={FLOOR + 12}>
         <Bike scale={252} origin={[104, FLOOR]}>
           {({ spot }, shape) => {

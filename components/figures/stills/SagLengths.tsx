@@ -14,11 +14,23 @@ const lengths = [
 export default function SagLengths() {
   const top = SEAL - 0.15 * SCALE
   return (
-    <Frame height={300} label="Three lengths of bare tube on one line of dust seals, to scale: the wheel hanging is the longest, the bike alone is shorter, with the rider on it is shortest. At the two settled ones a shaded band lies between the reading after a push down and the one after a lift.">
+    <Frame
+      height={300}
+      label="Three lengths of bare tube on one line of dust seals, to scale: the wheel hanging is the longest, the bike alone is shorter, with the rider on it is shortest. At the two settled ones a shaded band lies between the reading after a push down and the one after a lift."
+    >
       <line class="guide" x1="20" x2="352" y1={top} y2={top} />
       {lengths.map((leg) => (
         <g key={leg.x}>
-          <Leg x={leg.x} seal={SEAL} scale={SCALE} exposed={leg.exposed} tubeDiameter={0.043} state="now" label="" {...('band' in leg ? { band: leg.band } : {})} />
+          <Leg
+            x={leg.x}
+            seal={SEAL}
+            scale={SCALE}
+            exposed={leg.exposed}
+            tubeDiameter={0.043}
+            state="now"
+            label=""
+            {...('band' in leg ? { band: leg.band } : {})}
+          />
           <Words at={[leg.x, SEAL + 52]} anchor="middle" lines={leg.name} />
           {'band' in leg && (
             <>

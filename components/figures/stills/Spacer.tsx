@@ -30,26 +30,29 @@ function CapAlone({ x }: { x: number }) {
 export default function Spacer({ prefix }: StillProps) {
   const y = (depth: number): number => TOP + depth * SCALE
   return (
-    <Frame height={y(CUT) + 66} label="Three readings for a spacer: from the cap’s seat down to the washer; on the cap, from its seat to the face that pushes the spacer; and the spacer in the leg, from the cap’s seat to its upper end. The last two add up to the preload.">
+    <Frame
+      height={y(CUT) + 66}
+      label="Three readings for a spacer: from the cap’s seat down to the washer; on the cap, from its seat to the face that pushes the spacer; and the spacer in the leg, from the cap’s seat to its upper end. The last two add up to the preload."
+    >
       <line class="guide" x1="6" x2="354" y1={TOP} y2={TOP} />
       <Window id={`${prefix}-open`} x={0} y={0} width={360} height={y(CUT) + 4}>
-      <g class="no-cap">
-        <ForkSectionKit leg={open} state="now" x={62} top={TOP} scale={SCALE} across={SCALE} cut={CUT} />
-      </g>
         <g class="no-cap">
-          <ForkSectionKit leg={{ ...LEG, capReach: -PROUD, spacerLength: SPACER }} state="now" x={300} top={TOP} scale={SCALE} across={SCALE} cut={CUT} />
-      </g>
+          <ForkSectionKit leg={open} state="now" x={78} top={TOP} scale={SCALE} across={SCALE} cut={CUT} />
+        </g>
+        <g class="no-cap">
+          <ForkSectionKit leg={{ ...LEG, capReach: -PROUD, spacerLength: SPACER }} state="now" x={304} top={TOP} scale={SCALE} across={SCALE} cut={CUT} />
+        </g>
       </Window>
-      <Dimension from={[62, y(WASHER)]} to={[62, TOP]} text="" state="now" />
-      <Words at={[34, y(WASHER / 2)]} anchor="end" lines={['depth']} tone="now" />
-      <CapAlone x={180} />
-      <Dimension from={[212, y(REACH)]} to={[212, TOP]} text="" state="now" />
-      <Words at={[216, y(REACH) + 14]} lines={['reach']} tone="now" />
-      <Dimension from={[272, TOP]} to={[272, y(-PROUD)]} text="" state="now" />
-      <Words at={[266, TOP - 26]} anchor="end" lines={['stands', 'above']} tone="now" />
-      <Words at={[62, y(CUT) + 28]} anchor="middle" lines={['1  down to', 'the washer']} />
-      <Words at={[180, y(CUT) + 28]} anchor="middle" lines={['2  the cap', 'alone']} />
-      <Words at={[300, y(CUT) + 28]} anchor="middle" lines={['3  spacer', 'in the leg']} />
+      <Dimension from={[78, y(WASHER)]} to={[78, TOP]} text="" state="now" />
+      <Words at={[50, y(WASHER / 2)]} anchor="end" lines={['depth']} tone="now" />
+      <CapAlone x={186} />
+      <Dimension from={[218, y(REACH)]} to={[218, TOP]} text="" state="now" />
+      <Words at={[222, y(REACH) + 14]} lines={['reach']} tone="now" />
+      <Dimension from={[276, TOP]} to={[276, y(-PROUD)]} text="" state="now" />
+      <Words at={[270, TOP - 26]} anchor="end" lines={['stands', 'above']} tone="now" />
+      <Words at={[78, y(CUT) + 28]} anchor="middle" lines={['1  down to', 'the washer']} />
+      <Words at={[186, y(CUT) + 28]} anchor="middle" lines={['2  the cap', 'alone']} />
+      <Words at={[304, y(CUT) + 28]} anchor="middle" lines={['3  spacer', 'in the leg']} />
     </Frame>
   )
 }

@@ -8,7 +8,10 @@ const FOOT = 262
 
 export default function SpringTest() {
   return (
-    <Frame height={330} label="A spring in a press: scale, flat plate, spring with a guide rod inside, upper plate, screw. A latched guard surrounds the spring. The length is read between the two plates that touch it.">
+    <Frame
+      height={330}
+      label="A spring in a press: scale, flat plate, spring with a guide rod inside, upper plate, screw. A latched guard surrounds the spring. The length is read between the two plates that touch it."
+    >
       <path class="metal" d="M40 20h220v18H40zM40 300h220v18H40z" />
       <path class="metal" d="M44 38h12v262H44zM244 38h12v262h-12z" />
       <rect class="metal" x={X - 8} y="6" width="16" height={TOP - 20} />

@@ -7,7 +7,10 @@ const RAISED = bikeAt(0, 0)
 
 export default function SupportPoints() {
   return (
-    <Frame height={262} label="The bike with both wheels clear of the floor: the rear on a paddock stand, a support stand under each side of the frame, a strap forward from the yokes. Nothing bears on the exhaust.">
+    <Frame
+      height={262}
+      label="The bike with both wheels clear of the floor: the rear on a paddock stand, a support stand under each side of the frame, a strap forward from the yokes. Nothing bears on the exhaust."
+    >
       <Bike picture={RAISED} scale={150} origin={[64, FLOOR - 8]}>
         {({ spot }, shape) => {
           const axle = spot(shape.rearAxle)

@@ -41,7 +41,10 @@ function Stack({ x, tilt }: { x: number; tilt: number }) {
 
 export default function Washer() {
   return (
-    <Frame height={352} label="Left: the washer lies flat on the spring, and the spacer stands straight on it. Right: the washer is cocked, one edge caught on the tube’s wall; the spacer leans and stands higher. A cocked washer looks like more preload, until it slips.">
+    <Frame
+      height={352}
+      label="Left: the washer lies flat on the spring, and the spacer stands straight on it. Right: the washer is cocked, one edge caught on the tube’s wall; the spacer leans and stands higher. A cocked washer looks like more preload, until it slips."
+    >
       <Tube x={84} />
       <Stack x={84} tilt={0} />
       <Tube x={252} />

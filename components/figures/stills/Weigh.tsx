@@ -15,7 +15,10 @@ export default function Weigh() {
   const turn = (Math.asin(0.3 / 1.45) * 180) / Math.PI
   const radius = 0.312 * SCALE
   return (
-    <Frame height={388} label="Above: the front wheel on the scale and the rear wheel on boards of the same height. Below: the rear wheel raised on a platform, the front wheel on the scale; the lift is the rise of the rear axle.">
+    <Frame
+      height={388}
+      label="Above: the front wheel on the scale and the rear wheel on boards of the same height. Below: the rear wheel raised on a platform, the front wheel on the scale; the lift is the rise of the rear axle."
+    >
       <Bike scale={SCALE} origin={[REAR, LEVEL - BOARD]} />
       <rect class="metal" x={REAR - 26} y={LEVEL - BOARD} width="52" height={BOARD} />
       <rect class="now solid" x={FRONT - 26} y={LEVEL - BOARD} width="52" height={BOARD} />

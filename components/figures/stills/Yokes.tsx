@@ -11,7 +11,10 @@ const centres = [LEFT, RIGHT]
 
 export default function Yokes() {
   return (
-    <Frame height={300} label="Both fork tubes from the front, through the upper and the lower yoke, with a pinch bolt at each clamp. The height of each tube above the upper yoke is measured to the tube’s edge, without the cap.">
+    <Frame
+      height={300}
+      label="Both fork tubes from the front, through the upper and the lower yoke, with a pinch bolt at each clamp. The height of each tube above the upper yoke is measured to the tube’s edge, without the cap."
+    >
       {centres.map((x) => (
         <g key={x}>
           <rect class="now fill" x={x - TUBE / 2} y={TOP - 16} width={TUBE} height="238" />

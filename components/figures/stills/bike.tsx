@@ -53,7 +53,21 @@ export function Bike({ picture = STATIC, scale, origin, children }: Drawn) {
 }
 
 /** Cuts a drawing to a box. */
-export function Window({ id, x, y, width, height, children }: { id: string; x: number; y: number; width: number; height: number; children: ComponentChildren }) {
+export function Window({
+  id,
+  x,
+  y,
+  width,
+  height,
+  children,
+}: {
+  id: string
+  x: number
+  y: number
+  width: number
+  height: number
+  children: ComponentChildren
+}) {
   return (
     <>
       <clipPath id={id}>
