@@ -31,7 +31,7 @@ export interface Query {
 
 const SYNONYM = 0.8
 const JOINED = 0.95
-const CORRECTED = 0.9
+const CORRECTED = 0.8
 /** A figure rarely stands on the page that answers, so that it only decides between equals. */
 const NUMBER_WEIGHT = 0.15
 const LIGHT_WEIGHT = 0.25

@@ -17,10 +17,14 @@ const HAS_OTHER_NAMES: ReadonlySet<Kind> = new Set(['glossary', 'symptom', 'chap
 const TEXT = 0.6
 const TEXT_BESIDE_TITLE = 0.3
 /** A title that says what was asked and nothing else. */
-const EXACT = 0.9
+const EXACT = 0.8
+/** The part of a score that a page loses if it names nothing but one small part of the query. */
+const COVERAGE = 0.5
+/** A concept with at least this score is covered. */
+const COVERED = 0.2
 
 /** For the words of their titles, what to do and what can hurt come before what explains. */
-const KIND: Record<Kind, number> = { procedure: 1.2, caution: 1.2, symptom: 1.1, glossary: 1.1, calculator: 1.05, lesson: 1, chapter: 1 }
+const KIND: Record<Kind, number> = { procedure: 1.25, caution: 1.25, symptom: 1.1, glossary: 1.1, calculator: 1.05, lesson: 1, chapter: 1 }
 
 interface Titled {
   roots: readonly string[]
@@ -77,7 +81,8 @@ export function rank({ query, rarity, inText }: Weighed, lexicon: Lexicon, lean:
     const titles = inTitles(entry, query, lexicon)
     const concepts = query.concepts.map((_, index) => conceptScore(titles.concepts[index] ?? 0, inText[index]?.get(entry.id) ?? 0, entry.kind))
     const exact = Math.max(0, ...titles.exact.map((title) => title.share * title.exact * weighed(title.concepts)))
-    return { entry, score: lean(entry.kind) * (weighed(concepts) + EXACT * exact * KIND[entry.kind]) }
+    const covered = weighed(concepts.map((score) => Math.min(1, score / COVERED)))
+    return { entry, score: lean(entry.kind) * (1 - COVERAGE * (1 - covered)) * (weighed(concepts) + EXACT * exact * KIND[entry.kind]) }
   })
   return scored.filter(({ score }) => score > 0).sort((a, b) => b.score - a.score)
 }
