@@ -76,7 +76,13 @@ function lexiconFile(source: LexiconSource, fragments: readonly (readonly [strin
   const known = new Map(source.entries.map(({ text: _, ...entry }) => [entry.url, entry]))
   const entries = fragments.map(([id, fragment]): Entry => {
     const url = fragment.url.replace(/^\//, '')
-    const unlisted = { url, kind: (fragment.filters['kind']?.[0] ?? 'chapter') as Kind, title: fragment.meta['title'] ?? url, names: [] }
+    const slug = url.split('/').at(-2) ?? ''
+    const unlisted = {
+      url,
+      kind: (fragment.filters['kind']?.[0] ?? 'chapter') as Kind,
+      title: fragment.meta['title'] ?? url,
+      names: [slug.replaceAll('-', ' ')],
+    }
     return { id, ...(known.get(url) ?? unlisted) }
   })
   const texts = [...fragments.map(([, { content }]) => content), ...source.entries.flatMap(({ title, names }) => [title, ...names])]
