@@ -1,7 +1,7 @@
 import type { WorkedCheck } from './define.ts'
 
 /** Hand-worked cases of the dive calculator. */
-export const brakingDiveChecks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'No brake: the bike stands as it does at rest',
     given: { deceleration: 0, rider: 80 },
@@ -24,3 +24,5 @@ export const brakingDiveChecks: readonly WorkedCheck[] = [
       'Worked by hand: the rear carries nothing when deceleration in g is the distance from the front contact back to the centre over its height: about 680 mm ÷ 620 mm = 1.10, both with the nose down.',
   },
 ]
+
+export default checks

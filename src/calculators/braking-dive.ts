@@ -4,7 +4,6 @@ import { bikePicture } from './bike-picture.ts'
 import type { BikePicture } from './bike-picture.ts'
 import { bikeOf, geometryOf } from './bikes.ts'
 import type { BikeSpec } from './bikes.ts'
-import { brakingDiveChecks } from './braking-dive.checks.ts'
 import { brakingDiveRemarks } from './braking-dive.remarks.ts'
 import { defineCalculator } from './define.ts'
 import type { Interval } from './define.ts'
@@ -213,5 +212,4 @@ export default defineCalculator({
   baseline: () => ({ deceleration: 0 }),
   picture: pictureOf,
   remarks: (context) => brakingDiveRemarks(context as never),
-  checks: brakingDiveChecks,
 })

@@ -1,6 +1,6 @@
 import type { WorkedCheck } from './define.ts'
 
-export const chooseRateChecks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'Five points of an 80 kg rider',
     given: { bike: 'middleweight-roadster', riderMass: 80 },
@@ -15,3 +15,5 @@ export const chooseRateChecks: readonly WorkedCheck[] = [
     working: 'Worked by hand: 20 kg × 0.465 × 9.81 × cos 25° = 83 N more on 971 N, 8.5 %. Five points of 100 kg are 5 kg, 44.5 N: 44.5 ÷ 1,054 = 4.2 %.',
   },
 ]
+
+export default checks

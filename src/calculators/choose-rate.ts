@@ -1,6 +1,5 @@
 import { bikeOf, payloadOf } from './bikes.ts'
 import type { BikeSpec } from './bikes.ts'
-import { chooseRateChecks } from './choose-rate.checks.ts'
 import { chooseRateRemarks } from './choose-rate.remarks.ts'
 import { candidatesOf, rateSpread } from './choose-rate.band.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
@@ -163,7 +162,6 @@ export default defineCalculator({
     return { rows, travel, staticWindow: [input.staticLow * travel, input.staticHigh * travel] as const, riderSag: input.riderSag, reserve: input.reserve }
   },
   remarks: chooseRateRemarks,
-  checks: chooseRateChecks,
 })
 
 /** The rider's own share of mass on the front wheel [1]: where they sit along the wheelbase. */

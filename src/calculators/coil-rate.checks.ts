@@ -1,7 +1,7 @@
 import type { WorkedCheck } from './define.ts'
 
 /** Cases worked by hand, in the definition's units. */
-export const checks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'A fork spring of 38 working coils',
     given: {
@@ -39,3 +39,5 @@ export const checks: readonly WorkedCheck[] = [
     working: 'Worked by hand. 34 coils work instead of 38: 9.0355 × 38/34 = 10.0985 N/mm, 11.8 % more.',
   },
 ]
+
+export default checks

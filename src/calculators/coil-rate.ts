@@ -1,5 +1,4 @@
 import { coilRate, coilShearStress, propagate, solidLength, springForce } from '../core/index.ts'
-import { checks } from './coil-rate.checks.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
 import type { Interval } from './define.ts'
 import { measured } from './measured.ts'
@@ -173,5 +172,4 @@ export default defineCalculator({
     }
   },
   remarks: remarksOf,
-  checks,
 })

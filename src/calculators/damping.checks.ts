@@ -1,6 +1,6 @@
 import type { WorkedCheck } from './define.ts'
 
-export const dampingChecks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'The damping ratio of 112 kg on 22 N/mm',
     given: { compression: 700, rebound: 1500, sprungMass: 112, wheelRate: 22 },
@@ -25,3 +25,5 @@ export const dampingChecks: readonly WorkedCheck[] = [
       'S. S. Rao, Mechanical Vibrations, Example 2.11: 200 kg, 2,358.27 N/m and 554.5 N·s/m, chosen so that each half swing is a quarter of the one before, which is a ratio of 0.4037.',
   },
 ]
+
+export default checks

@@ -1,4 +1,3 @@
-import { dampingChecks } from './damping.checks.ts'
 import { dampingRemarks } from './damping.remarks.ts'
 import { defineCalculator } from './define.ts'
 import type { InputValues } from './define.ts'
@@ -181,7 +180,6 @@ export default defineCalculator({
     }
   },
   remarks: dampingRemarks,
-  checks: dampingChecks,
 })
 
 function lawOf(input: Values, coefficient: number): Law {

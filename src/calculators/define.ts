@@ -99,7 +99,7 @@ export interface TextOutput {
 export interface TableOutput {
   kind: 'table'
   label: string
-  columns: readonly (QuantityOutput & { id: string } | { kind: 'text'; id: string; label: string })[]
+  columns: readonly ((QuantityOutput & { id: string }) | { kind: 'text'; id: string; label: string })[]
   more?: true
 }
 
@@ -142,7 +142,7 @@ export interface Remark {
   caution?: string
 }
 
-/** A hand-worked case. Values are in each definition's unit. */
+/** A hand-worked case of `<id>.checks.ts`, which the browser never loads. Values are in each definition's unit. */
 export interface WorkedCheck {
   title: string
   given: Given
@@ -165,7 +165,14 @@ export interface RemarkContext<I, O> {
 }
 
 /** Questions under which the overview groups the calculators. */
-export type Question = 'Where did it stand?' | 'Which spring?' | 'Where does it sit?' | 'How does it steer?' | 'What happens on the brakes?' | 'Is the oil right?' | 'What does damping do?'
+export type Question =
+  | 'Where did it stand?'
+  | 'Which spring?'
+  | 'Where does it sit?'
+  | 'How does it steer?'
+  | 'What happens on the brakes?'
+  | 'Is the oil right?'
+  | 'What does damping do?'
 
 export interface Definition<I extends Record<string, Input> = Record<string, Input>, O extends Record<string, Output> = Record<string, Output>, P = unknown> {
   id: string
@@ -190,7 +197,6 @@ export interface Definition<I extends Record<string, Input> = Record<string, Inp
   /** what the figure draws beyond input and output: curves, poses; SI; computed here so that figures hold no physics */
   picture?(input: InputValues<I>, output: OutputValues<O>): P
   remarks(context: RemarkContext<I, O>): readonly Remark[]
-  checks: readonly WorkedCheck[]
 }
 
 /** Thrown by `compute` when one input, sensible by itself, cannot go with the others. The text is shown at that field. */

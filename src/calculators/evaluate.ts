@@ -93,9 +93,26 @@ function mergeCell(middle: Cell, others: readonly (Cell | undefined)[]): Cell {
 function mergeOutputs(middle: Computed['output'], all: readonly Computed['output'][]): Computed['output'] {
   return Object.fromEntries(
     Object.entries(middle).map(([id, value]) => {
-      if (!Array.isArray(value)) return [id, mergeCell(value as Cell, all.map((output) => output[id] as Cell))]
+      if (!Array.isArray(value))
+        return [
+          id,
+          mergeCell(
+            value as Cell,
+            all.map((output) => output[id] as Cell),
+          ),
+        ]
       const rows = value as readonly (readonly Cell[])[]
-      return [id, rows.map((row, r) => row.map((cell, c) => mergeCell(cell, all.map((output) => (output[id] as typeof rows)[r]?.[c]))))]
+      return [
+        id,
+        rows.map((row, r) =>
+          row.map((cell, c) =>
+            mergeCell(
+              cell,
+              all.map((output) => (output[id] as typeof rows)[r]?.[c]),
+            ),
+          ),
+        ),
+      ]
     }),
   )
 }
@@ -123,7 +140,9 @@ function computeState(definition: Definition, given: Given, unknown: readonly st
 
 /** The middle estimate of each output, which remarks reason with. */
 function middleOf(output: Computed['output']): Computed['output'] {
-  return Object.fromEntries(Object.entries(output).map(([id, value]) => [id, isInterval(value) && value.value !== undefined && !Array.isArray(value) ? value.value : value]))
+  return Object.fromEntries(
+    Object.entries(output).map(([id, value]) => [id, isInterval(value) && value.value !== undefined && !Array.isArray(value) ? value.value : value]),
+  )
 }
 
 const unknownIn = (definition: Definition, given: Given): string[] =>
@@ -140,18 +159,35 @@ export function beforeOf(definition: Definition, given: Given, held: Given | nul
  * Computes a calculator's state, and the state before it when there is one. Nothing throws: what is wrong comes back as
  * text, at the field where it can be put right.
  */
-export function evaluate(definition: Definition, given: Given, context: Context, held: Given | null = null, say: Say = createSay(context.choice ?? METRIC)): Evaluation {
+export function evaluate(
+  definition: Definition,
+  given: Given,
+  context: Context,
+  held: Given | null = null,
+  say: Say = createSay(context.choice ?? METRIC),
+): Evaluation {
   const state: Given = { ...defaultsOf(definition), ...given }
   const problems = problemsOf(definition, state, context)
   const unknown = unknownIn(definition, state)
-  const failed = (extra: Record<string, string>, refusal: string | null): Evaluation => ({ now: null, before: null, problems: { ...problems, ...extra }, refusal, unknown })
+  const failed = (extra: Record<string, string>, refusal: string | null): Evaluation => ({
+    now: null,
+    before: null,
+    problems: { ...problems, ...extra },
+    refusal,
+    unknown,
+  })
   if (Object.keys(problems).length > 0) return failed({}, null)
   try {
     const earlier = beforeOf(definition, state, held && { ...defaultsOf(definition), ...held })
     const usable = earlier && Object.keys(problemsOf(definition, earlier, context)).length === 0 ? earlier : null
     const before = usable && { ...computeState(definition, usable, unknownIn(definition, usable), context), remarks: [] }
     const now = computeState(definition, state, unknown, context)
-    const told = { input: now.input, output: middleOf(now.output), say, ...(before ? { before: { input: before.input, output: middleOf(before.output) } } : {}) }
+    const told = {
+      input: now.input,
+      output: middleOf(now.output),
+      say,
+      ...(before ? { before: { input: before.input, output: middleOf(before.output) } } : {}),
+    }
     return { now: { ...now, remarks: definition.remarks(told as never) }, before, problems, refusal: null, unknown }
   } catch (error) {
     if (error instanceof InputRefusal) return failed({ [error.input]: error.message }, null)

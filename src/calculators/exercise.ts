@@ -18,6 +18,9 @@ export interface Exercise<I extends Record<string, Input> = Record<string, Input
 }
 
 /** Types a calculator's questions by its definition. */
-export function exercisesFor<I extends Record<string, Input>, O extends Record<string, Output>, P>(_definition: Definition<I, O, P>, exercises: readonly Exercise<I, O>[]): readonly Exercise<I, O>[] {
+export function exercisesFor<I extends Record<string, Input>, O extends Record<string, Output>, P>(
+  _definition: Definition<I, O, P>,
+  exercises: readonly Exercise<I, O>[],
+): readonly Exercise<I, O>[] {
   return exercises
 }

@@ -17,7 +17,8 @@ export function rangeEnds(range: readonly [number, number], input: Pick<Quantity
 }
 
 /** "between 3 and 20 N/mm", in the reader's unit. */
-export const rangeText = (input: Pick<QuantityInput, 'range' | 'unit' | 'step'>, choice: UnitChoice): string => `between ${rangeEnds(input.range, input, choice).join(' and ')}`
+export const rangeText = (input: Pick<QuantityInput, 'range' | 'unit' | 'step'>, choice: UnitChoice): string =>
+  `between ${rangeEnds(input.range, input, choice).join(' and ')}`
 
 /** The range allows for the rounding of a converted limit, one part in a million. */
 function outside(value: number, [low, high]: readonly [number, number]): boolean {
@@ -63,7 +64,8 @@ function checkTable(input: TableInput, rows: readonly (readonly number[])[], cho
     for (const [place, column] of input.columns.entries()) {
       const cell = row[place]
       if (cell === undefined || !Number.isFinite(cell)) return { problem: `${input.label}, row ${index + 1}: enter ${lowerFirst(column.label)}` }
-      if (outside(cell, column.range)) return { problem: `${input.label}, row ${index + 1}: ${lowerFirst(column.label)} must be ${rangeText({ ...column, step: 0.01 }, choice)}` }
+      if (outside(cell, column.range))
+        return { problem: `${input.label}, row ${index + 1}: ${lowerFirst(column.label)} must be ${rangeText({ ...column, step: 0.01 }, choice)}` }
     }
   }
   return { value: rows }

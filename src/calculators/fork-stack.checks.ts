@@ -1,6 +1,6 @@
 import type { WorkedCheck } from './define.ts'
 
-export const forkStackChecks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'A stack that fills the tube with 15 mm to spare',
     given: { tubeDepth: 478, capReach: 24, springLength: 335, spacerLength: 125, washers: [[2]], turnsIn: 7, thread: 'M20x1', rate: 9, wanted: 15 },
@@ -26,3 +26,5 @@ export const forkStackChecks: readonly WorkedCheck[] = [
     working: 'ISO 261: M10 × 1.25 has a pitch of 1.25 mm. 5 × 1.25 = 6.25 mm.',
   },
 ]
+
+export default checks

@@ -1,6 +1,5 @@
 import { bikeOf, forkOf } from './bikes.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
-import { forkStackChecks } from './fork-stack.checks.ts'
 import { inputs, outputs } from './fork-stack.fields.ts'
 import type { Values } from './fork-stack.fields.ts'
 import { forkStackRemarks } from './fork-stack.remarks.ts'
@@ -52,7 +51,6 @@ export default defineCalculator({
     return { screw, preload, adjusterRange: input.range }
   },
   remarks: forkStackRemarks,
-  checks: forkStackChecks,
 })
 
 const pitchOf = (input: Values): number => (input.thread === 'measured' ? input.pitch : METRIC_THREAD_PITCHES[input.thread]!)

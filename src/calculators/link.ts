@@ -45,7 +45,12 @@ const NUMBER = /^[+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?$/i
 
 function parseTable(input: TableInput, text: string): GivenValue {
   if (text === '') return []
-  return text.split(';').map((row) => row.split(':').map((cell) => (NUMBER.test(cell) ? Number(cell) : Number.NaN)).slice(0, input.columns.length + 1))
+  return text.split(';').map((row) =>
+    row
+      .split(':')
+      .map((cell) => (NUMBER.test(cell) ? Number(cell) : Number.NaN))
+      .slice(0, input.columns.length + 1),
+  )
 }
 
 function parse(input: Input, text: string): GivenValue | undefined {
@@ -62,7 +67,8 @@ function take(query: URLSearchParams, definition: Definition, prefix: string, bi
     if (text === null) continue
     const value = parse(input, text)
     const reading = checkValue(input, value, bikes)
-    if ('problem' in reading) problems.push(`${prefix === '' ? '' : 'Before: '}${reading.problem}. The link has “${text.slice(0, 60)}”; ${fallback(input)} is used`)
+    if ('problem' in reading)
+      problems.push(`${prefix === '' ? '' : 'Before: '}${reading.problem}. The link has “${text.slice(0, 60)}”; ${fallback(input)} is used`)
     else given[id] = reading.value
   }
   return given as Given
@@ -74,7 +80,8 @@ const fallback = (input: Input): string => (input.default === undefined ? 'nothi
 export function decodeLink(definition: Definition, search: string, bikes: readonly string[]): LinkReading {
   const defaults = { given: defaultsOf(definition), held: null }
   const text = search.replace(/^\?/, '')
-  if (text.length > LONGEST_LINK) return { ...defaults, problems: [`The link has ${text.length} characters; at most ${LONGEST_LINK} are read, so its values were not used`] }
+  if (text.length > LONGEST_LINK)
+    return { ...defaults, problems: [`The link has ${text.length} characters; at most ${LONGEST_LINK} are read, so its values were not used`] }
   const query = new URLSearchParams(text)
   const problems: string[] = []
   const version = query.get('v')

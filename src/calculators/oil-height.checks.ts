@@ -1,6 +1,6 @@
 import type { WorkedCheck } from './define.ts'
 
-export const oilHeightChecks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'Air in a 43 mm leg with 130 mm of oil height',
     given: { bike: 'middleweight-roadster', airHeight: 130, temperature: 20 },
@@ -21,3 +21,5 @@ export const oilHeightChecks: readonly WorkedCheck[] = [
     working: 'Worked by hand: 500 cm³ × 0.0007 per K × 60 K = 21.0 cm³ less air: 265.7 − 21.0 = 244.7. (91.4 − 21.0) ÷ 14.522 = 4.85 cm.',
   },
 ]
+
+export default checks

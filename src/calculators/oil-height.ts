@@ -1,7 +1,6 @@
 import { bikeOf, forkOf, payloadOf } from './bikes.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
 import type { Cell, InputValues, Interval } from './define.ts'
-import { oilHeightChecks } from './oil-height.checks.ts'
 import { oilHeightRemarks } from './oil-height.remarks.ts'
 import { ATMOSPHERE, forkForce, forkLimit, gasForce, gasVolume, levelChange, solveStance, standardPressure } from '../core/index.ts'
 import type { Fork, Gas, GasState } from '../core/index.ts'
@@ -159,7 +158,6 @@ export default defineCalculator({
     }
   },
   remarks: oilHeightRemarks,
-  checks: oilHeightChecks,
 })
 
 interface SetUp {

@@ -30,10 +30,16 @@ function separatorOf(lines: readonly string[]): Separator {
 }
 
 const split = (line: string, separator: Separator): string[] =>
-  (separator === ' ' ? line.trim().split(/\s+/) : line.split(separator)).map((cell) => cell.trim().replace(/^"(.*)"$/, '$1').trim())
+  (separator === ' ' ? line.trim().split(/\s+/) : line.split(separator)).map((cell) =>
+    cell
+      .trim()
+      .replace(/^"(.*)"$/, '$1')
+      .trim(),
+  )
 
 function readRow(input: TableInput, cells: readonly string[], choice: UnitChoice): { row: number[] } | { reason: string } {
-  if (cells.length < input.columns.length) return { reason: `has ${cells.length} ${cells.length === 1 ? 'value' : 'values'}; ${input.columns.length} are needed` }
+  if (cells.length < input.columns.length)
+    return { reason: `has ${cells.length} ${cells.length === 1 ? 'value' : 'values'}; ${input.columns.length} are needed` }
   if (cells.slice(input.columns.length).some((cell) => cell !== '')) {
     return { reason: `has ${cells.length} values; ${input.columns.length} are needed. Where commas mark decimals, separate values with semicolons or tabs` }
   }
@@ -42,7 +48,12 @@ function readRow(input: TableInput, cells: readonly string[], choice: UnitChoice
     const typed = cells[place]!
     const reading = readNumber(typed)
     if ('problem' in reading) {
-      const wrong = reading.problem === 'empty' ? 'is empty' : reading.problem === 'ambiguous' ? `“${typed}” can be read two ways; leave out the thousands mark` : `“${typed.slice(0, 40)}” is not a number`
+      const wrong =
+        reading.problem === 'empty'
+          ? 'is empty'
+          : reading.problem === 'ambiguous'
+            ? `“${typed}” can be read two ways; leave out the thousands mark`
+            : `“${typed.slice(0, 40)}” is not a number`
       return { reason: `${column.label}: ${wrong}` }
     }
     const value = tidy(convert(reading.value, displayUnit(column.unit, choice), column.unit))
@@ -57,7 +68,8 @@ function readRow(input: TableInput, cells: readonly string[], choice: UnitChoice
  * line or without. A bad line is named with its number and reason, the others are kept. Columns are in the reader's unit.
  */
 export function readRows(input: TableInput, text: string, choice: UnitChoice): PasteReading {
-  if (text.length > LARGEST_PASTE) return { rows: [], problems: [`This is ${text.length} characters long; a table of readings has at most ${LARGEST_PASTE}`], heading: false }
+  if (text.length > LARGEST_PASTE)
+    return { rows: [], problems: [`This is ${text.length} characters long; a table of readings has at most ${LARGEST_PASTE}`], heading: false }
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/)
   const filled = lines.map((line, index) => ({ line, number: index + 1 })).filter(({ line }) => line.trim() !== '')
   const separator = separatorOf(filled.map(({ line }) => line))

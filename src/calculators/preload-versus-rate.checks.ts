@@ -1,7 +1,7 @@
 import type { WorkedCheck } from './define.ts'
 
 /** Cases worked by hand, in the definition's units. */
-export const checks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'Fifteen millimetres of preload under 971 N',
     given: { rate: 9, preload: 15, load: 971, travel: 120 },
@@ -56,3 +56,5 @@ export const checks: readonly WorkedCheck[] = [
       'Worked by hand for one leg. Tube area π·43²/4 = 1452.2 mm², bore 1134.1 mm². Air at full extension 1134.1 × 130 − 56 000 + 1452.2 × 120 = 265 697 mm³; at 35.1 mm 214 725 mm³. Force 1452.2 × 0.101325 × (265 697/214 725 − 1) = 34.9 N, 69.9 N the pair. 18 (15 + 35.1) + 69.9 = 971.7 N: within 0.05 mm.',
   },
 ]
+
+export default checks

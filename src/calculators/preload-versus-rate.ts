@@ -1,6 +1,5 @@
 import { forkForce, forkLimit, forkRate, forkTravel, springForce } from '../core/index.ts'
 import type { Fork, Gas } from '../core/index.ts'
-import { checks } from './preload-versus-rate.checks.ts'
 import { defineCalculator } from './define.ts'
 import type { Interval } from './define.ts'
 import { remarksOf } from './preload-versus-rate.remarks.ts'
@@ -202,5 +201,4 @@ export default defineCalculator({
     }
   },
   remarks: remarksOf,
-  checks,
 })

@@ -1,7 +1,7 @@
 import type { WorkedCheck } from './define.ts'
 
 /** Cases worked by hand, in the definition's units. */
-export const checks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'Two lengths of coils, the close ones shut before the rider sits',
     given: {
@@ -59,3 +59,5 @@ export const checks: readonly WorkedCheck[] = [
     working: 'Worked by hand. 971/18 − 15 = 38.944 mm; 18 × 135 = 2430 N.',
   },
 ]
+
+export default checks

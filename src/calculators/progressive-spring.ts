@@ -1,6 +1,5 @@
 import { forkForce, forkLimit, forkRate, forkTravel, springDeflection, springForce, springLimit } from '../core/index.ts'
 import type { CoilGroup, Fork } from '../core/index.ts'
-import { checks } from './progressive-spring.checks.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
 import { remarksOf } from './progressive-spring.remarks.ts'
 
@@ -182,5 +181,4 @@ export default defineCalculator({
     }
   },
   remarks: remarksOf,
-  checks,
 })

@@ -1,7 +1,7 @@
 import type { WorkedCheck } from './define.ts'
 
 /** Cases worked by hand, in the definition's units. */
-export const checks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'Two sags of a fork of 18 N/mm without air',
     given: { extended: 150, staticReading: 129.4, riderReading: 111.1, staticLoad: 100, riderLoad: 137.2, unsprungMass: 28, rake: 25, gas: 'none' },
@@ -54,3 +54,5 @@ export const checks: readonly WorkedCheck[] = [
       'Worked by hand. The fork of 9 N/mm a leg with 15 mm of preload and air sits at 18.7 and 35.1 mm. 330.6/16.4 = 20.16 N/mm: the air makes 18 read 20. Air at 18.7 mm: 2 × 147.14 × (265 697/238 541 − 1) = 33.5 N; at 35.1: 69.9 N. (330.6 − 36.4)/16.4 = 17.94, 8.97 each leg; the tenth of a millimetre of the readings is the rest.',
   },
 ]
+
+export default checks

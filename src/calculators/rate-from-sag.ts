@@ -1,6 +1,5 @@
 import { DomainError, estimateSpring, forkForceFromAxleLoad, propagate } from '../core/index.ts'
 import type { Fork, SpringEstimate } from '../core/index.ts'
-import { checks } from './rate-from-sag.checks.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
 import { about, expanded, standardFromLimit } from './measured.ts'
 import { remarksOf } from './rate-from-sag.remarks.ts'
@@ -234,5 +233,4 @@ export default defineCalculator({
     }
   },
   remarks: remarksOf,
-  checks,
 })

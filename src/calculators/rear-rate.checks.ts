@@ -1,6 +1,6 @@
 import type { WorkedCheck } from './define.ts'
 
-export const rearRateChecks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'Divide by the leverage twice',
     given: { springRate: 90, ratioAs: 'leverage', leverage: 2.3, preload: 11, turns: 0, gasForce: 0, linkage: 'constant' },
@@ -50,3 +50,5 @@ export const rearRateChecks: readonly WorkedCheck[] = [
     working: 'Worked by hand: 2 × 16 × 0.9² = 25.92 N/mm.',
   },
 ]
+
+export default checks

@@ -1,7 +1,6 @@
 import { defineCalculator, InputRefusal } from './define.ts'
 import type { Interval } from './define.ts'
 import { measured } from './measured.ts'
-import { rearRateChecks } from './rear-rate.checks.ts'
 import { inputs, outputs } from './rear-rate.fields.ts'
 import type { Values } from './rear-rate.fields.ts'
 import { limitsOf, moved, partsOf, ratioAt, rearOf } from './rear-rate.parts.ts'
@@ -44,7 +43,6 @@ export default defineCalculator({
     }
   },
   remarks: rearRateRemarks,
-  checks: rearRateChecks,
 })
 
 function resultsOf(input: Values) {

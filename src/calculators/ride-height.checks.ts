@@ -1,7 +1,7 @@
 import type { WorkedCheck } from './define.ts'
 
 /** Hand-worked cases of the ride-height calculator. */
-export const rideHeightChecks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'Tubes 10 mm up through the roadster’s yokes',
     given: { by: 'tubes', amount: 10, rider: 80 },
@@ -29,3 +29,5 @@ export const rideHeightChecks: readonly WorkedCheck[] = [
       'Worked by hand: at 35.2 mm the springs give 18 · 50.2 = 904 N and the gas 70 N, the 974 N that (137.8 − 28) kg · 9.807 · cos 25.2° put along the fork.',
   },
 ]
+
+export default checks

@@ -5,7 +5,6 @@ import type { BikePicture } from './bike-picture.ts'
 import { bikeOf, geometryOf } from './bikes.ts'
 import type { BikeSpec, Fitted } from './bikes.ts'
 import { defineCalculator } from './define.ts'
-import { rideHeightChecks } from './ride-height.checks.ts'
 import { rideHeightRemarks } from './ride-height.remarks.ts'
 import { aboard, motionRatioAt, quotedAs, quotedFront, quotedRear, riderMass } from './whole-bike.ts'
 
@@ -98,5 +97,4 @@ export default defineCalculator({
     return bikePicture(spec, geometryOf(spec, fitted), stance)
   },
   remarks: rideHeightRemarks,
-  checks: rideHeightChecks,
 })

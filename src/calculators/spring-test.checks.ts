@@ -1,7 +1,7 @@
 import type { WorkedCheck } from './define.ts'
 
 /** Cases worked by hand, in the definition's units. */
-export const checks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'Five readings on a line but one',
     given: {
@@ -39,3 +39,5 @@ export const checks: readonly WorkedCheck[] = [
     working: 'Worked by hand. Up to 40 mm of squeeze 80 N for each 10 mm, 8 N/mm; beyond, 120 N for each 10 mm, 12 N/mm.',
   },
 ]
+
+export default checks

@@ -1,6 +1,5 @@
 import { coverageFactor, fitLine, fitProgressive, springForce } from '../core/index.ts'
 import type { CoilGroup } from '../core/index.ts'
-import { checks } from './spring-test.checks.ts'
 import { defineCalculator, InputRefusal } from './define.ts'
 import type { Interval } from './define.ts'
 import { COVERAGE, expanded, standardFromLimit } from './measured.ts'
@@ -206,5 +205,4 @@ export default defineCalculator({
     return { line: places.map((length): Point => [length, fit.force(length)]), half: places.map((length) => fit.half(length)) }
   },
   remarks: remarksOf,
-  checks,
 })

@@ -1,7 +1,7 @@
 import type { WorkedCheck } from './define.ts'
 
 /** Hand-worked cases of the whole bike. */
-export const stanceChecks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'The roadster with its rider, nothing changed',
     given: { forkPreloadChange: 0, rider: 80 },
@@ -24,3 +24,5 @@ export const stanceChecks: readonly WorkedCheck[] = [
       'Worked by hand: 1/cos 35° = 1.2208, so 137.8 and 142.2 kg become 168.2 and 173.6; the two together 341.8. Both ends sink, which moves the share by less than half a point.',
   },
 ]
+
+export default checks

@@ -7,7 +7,6 @@ import { defineCalculator } from './define.ts'
 import type { Interval } from './define.ts'
 import { fittedOf, sheetOf, wholeBike } from './stance.bike.ts'
 import type { StanceGiven } from './stance.bike.ts'
-import { stanceChecks } from './stance.checks.ts'
 import { stanceInputs } from './stance.inputs.ts'
 import { stanceRemarks } from './stance.remarks.ts'
 import { aboard } from './whole-bike.ts'
@@ -176,5 +175,4 @@ export default defineCalculator({
   baseline: () => NO_CHANGE,
   picture: pictureOf,
   remarks: (context) => stanceRemarks(context as never),
-  checks: stanceChecks,
 })

@@ -1,6 +1,6 @@
 import type { WorkedCheck } from './define.ts'
 
-export const steeringChecks: readonly WorkedCheck[] = [
+const checks: readonly WorkedCheck[] = [
   {
     title: 'The benchmark’s own two speeds',
     given: { trail: 80 },
@@ -20,3 +20,5 @@ export const steeringChecks: readonly WorkedCheck[] = [
     working: 'Worked by hand: 20 N × 0.08 m × cos 18° = 1.5217 N·m; 80 mm × sin 18° × cos 18° = 80 × 0.30902 × 0.95106 = 23.51 mm.',
   },
 ]
+
+export default checks

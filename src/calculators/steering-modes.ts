@@ -1,7 +1,6 @@
 import { defineCalculator } from './define.ts'
 import type { Cell, InputValues, Remark } from './define.ts'
 import { BENCHMARK_BICYCLE } from './steering-bicycle.ts'
-import { steeringChecks } from './steering-modes.checks.ts'
 import { MOTION_NAMES, nameModes } from './steering-names.ts'
 import type { Motion, NamedMode } from './steering-names.ts'
 import { capsizeSpeed, linearModes, trailMoment, weaveSpeed, wheelFlop } from '../core/index.ts'
@@ -155,5 +154,4 @@ export default defineCalculator({
     })
     return remarks
   },
-  checks: steeringChecks,
 })

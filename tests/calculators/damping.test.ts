@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest'
 import DampingFigure from '../../components/figures/Damping.tsx'
 import damping from '../../src/calculators/damping.ts'
 import { NO_OVERSHOOT, SWINGS_ON } from '../../src/calculators/damping.remarks.ts'
-import { drawn, expectChecks, expectNear, expectSound, remarksOf, result, ROUNDING, shown } from './evaluated.ts'
+import { drawn, expectNear, expectSound, remarksOf, result, ROUNDING, shown } from './evaluated.ts'
 
 interface Picture {
   time: number[]
@@ -17,8 +17,6 @@ function peaks({ time, body }: Picture): number[] {
 }
 
 describe('damping', () => {
-  test('damping reproduces its hand-worked cases', () => expectChecks(damping))
-
   test('damping leaves the travel at rest where it is, whatever the setting', () => {
     for (const coefficient of [0, 700, 6000]) expectNear(result(damping, { compression: coefficient, rebound: coefficient }, 'rest'), 38, 1e-6)
   })

@@ -1,11 +1,8 @@
-import { readdirSync, readFileSync } from 'node:fs'
 import type { ComponentType } from 'preact'
 import { h } from 'preact'
 import { render } from 'preact-render-to-string'
 import { expect } from 'vitest'
-import { parse } from 'yaml'
 import type { FigureProps } from '../../components/figures/index.ts'
-import type { BikeSpec } from '../../src/calculators/bikes.ts'
 import type { Definition, Given } from '../../src/calculators/define.ts'
 import { evaluate } from '../../src/calculators/evaluate.ts'
 import type { Computed } from '../../src/calculators/evaluate.ts'
@@ -13,19 +10,12 @@ import { middle } from '../../src/calculators/interval.ts'
 import { createSay } from '../../src/calculators/say.ts'
 import { IMPERIAL, METRIC } from '../../src/calculators/unit-choice.ts'
 import { fromSI } from '../../src/calculators/units.ts'
+import { bikes } from './bikes.ts'
 
 /** Loose on purpose: each calculator has its own inputs and outputs. */
 type Any = Definition
 
-const folder = new URL('../../content/bikes/', import.meta.url)
-
-/** The invented bikes, as a page hands them to a calculator. */
-export const bikes: Record<string, BikeSpec> = Object.fromEntries(
-  readdirSync(folder).map((name) => {
-    const id = name.replace(/\.yaml$/, '')
-    return [id, { ...(parse(readFileSync(new URL(name, folder), 'utf8')) as Omit<BikeSpec, 'id'>), id }]
-  }),
-)
+export { bikes }
 
 export const asDefinition = (definition: unknown): Any => definition as Any
 
@@ -70,16 +60,4 @@ export function drawn(definition: unknown, figure: unknown, given: Given = {}, h
 export function expectSound(markup: string): void {
   expect(markup).not.toMatch(/NaN|Infinity|undefined/)
   expect(markup).not.toMatch(/ style=/)
-}
-
-/** Every hand-worked case of a definition, against its own tolerance. */
-export function expectChecks(definition: unknown): void {
-  const { checks } = asDefinition(definition)
-  expect(checks.length).toBeGreaterThanOrEqual(2)
-  for (const check of checks) {
-    for (const [output, { value, tolerance }] of Object.entries(check.expect)) {
-      const off = Math.abs(result(definition, check.given, output) - value)
-      expect(off, `${check.title}: ${output}`).toBeLessThanOrEqual(tolerance)
-    }
-  }
 }

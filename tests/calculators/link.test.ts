@@ -13,14 +13,18 @@ const definitions = await Promise.all(calculatorIds.map(loadCalculator))
 function valueOf(input: Input): fc.Arbitrary<GivenValue | undefined> {
   if (input.kind === 'quantity') {
     const [low, high] = input.range
-    const number: fc.Arbitrary<GivenValue | undefined> = fc.double({ min: low, max: high, noNaN: true, noDefaultInfinity: true }).map((value) => Number(value.toPrecision(12)) + 0)
+    const number: fc.Arbitrary<GivenValue | undefined> = fc
+      .double({ min: low, max: high, noNaN: true, noDefaultInfinity: true })
+      .map((value) => Number(value.toPrecision(12)) + 0)
     const extras = [...(input.optional ? [fc.constant(undefined)] : []), ...(input.typical ? [fc.constant('?')] : [])]
     return extras.length > 0 ? fc.oneof(number, ...extras) : number
   }
   if (input.kind === 'choice') return fc.constantFrom(...Object.keys(input.options))
   if (input.kind === 'bike') return fc.constantFrom(...ids)
   if (input.kind === 'table') {
-    const row = fc.tuple(...input.columns.map((column) => fc.double({ min: column.range[0], max: column.range[1], noNaN: true }).map((value) => Number(value.toPrecision(6)) + 0)))
+    const row = fc.tuple(
+      ...input.columns.map((column) => fc.double({ min: column.range[0], max: column.range[1], noNaN: true }).map((value) => Number(value.toPrecision(6)) + 0)),
+    )
     return fc.array(row, { minLength: input.rows[0], maxLength: Math.min(20, input.rows[1]) })
   }
   return fc.constant(input.default)
@@ -39,7 +43,8 @@ function expected(definition: Definition, given: Given): Given {
   return { ...Object.fromEntries(Object.entries(defaultsOf(definition)).filter(([id]) => !absent.has(id))), ...kept }
 }
 
-const usable = (definition: Definition, given: Given): boolean => Object.entries(definition.inputs).every(([id, input]) => !('problem' in checkValue(input, given[id], ids)))
+const usable = (definition: Definition, given: Given): boolean =>
+  Object.entries(definition.inputs).every(([id, input]) => !('problem' in checkValue(input, given[id], ids)))
 
 describe.each(definitions.map((definition) => [definition.id, definition] as const))('a link of %s', (_id, definition) => {
   test('encodeLink and decodeLink bring back every state of the whole input space, before and now', () => {
@@ -56,7 +61,10 @@ describe.each(definitions.map((definition) => [definition.id, definition] as con
   })
 
   test('decodeLink of hostile text names what it cannot use and never throws', () => {
-    const hostile = fc.oneof(fc.string(), fc.constantFrom('<script>', 'NaN', 'Infinity', '1e999', '%', '%E0%A4%A', '-0', '9'.repeat(400), '__proto__', ':;:;', '?'))
+    const hostile = fc.oneof(
+      fc.string(),
+      fc.constantFrom('<script>', 'NaN', 'Infinity', '1e999', '%', '%E0%A4%A', '-0', '9'.repeat(400), '__proto__', ':;:;', '?'),
+    )
     fc.assert(
       fc.property(fc.array(fc.tuple(fc.constantFrom('v', ...Object.keys(definition.inputs), 'before.v', '__proto__'), hostile)), (pairs) => {
         const search = pairs.map(([key, value]) => `${key}=${value}`).join('&')

@@ -11,7 +11,10 @@ const table: TableInput = {
     { id: 'force', label: 'Force', quantity: 'force', unit: 'N', range: [0, 5000] },
   ],
   rows: [2, 40],
-  default: [[0, 0], [10, 90]],
+  default: [
+    [0, 0],
+    [10, 90],
+  ],
 }
 const read = (text: string) => readRows(table, text, METRIC)
 
@@ -27,11 +30,20 @@ describe('readRows', () => {
     ['old line ends', '10,90\r20,180'],
     ['a trailing separator', '10;90;\n20;180;'],
   ])('readRows takes %s', (_name, text) => {
-    expect(read(text)).toMatchObject({ rows: [[10, 90], [20, 180]], problems: [] })
+    expect(read(text)).toMatchObject({
+      rows: [
+        [10, 90],
+        [20, 180],
+      ],
+      problems: [],
+    })
   })
 
   test('readRows takes commas as decimals where something else parts the values', () => {
-    expect(read('10,5;90,25\n20,5;180').rows).toEqual([[10.5, 90.25], [20.5, 180]])
+    expect(read('10,5;90,25\n20,5;180').rows).toEqual([
+      [10.5, 90.25],
+      [20.5, 180],
+    ])
     expect(read('10,5\t90,25').rows).toEqual([[10.5, 90.25]])
     expect(read('10,5 90,25').rows).toEqual([[10.5, 90.25]])
   })
@@ -45,13 +57,37 @@ describe('readRows', () => {
 
   const good = '\n20;180'
   test.each([
-    ['', 'nothing to read'], ['   \n  ', 'nothing to read'], [`10${good}`, 'Line 1 has 1 value; 2 are needed'], [`10;90;5${good}`, 'Line 1 has 3 values'],
-    [`abc;90${good}`, 'Line 1 – Squeeze: “abc” is not a number'], [`10;${good}`, 'Line 1 – Force: is empty'], [`;90${good}`, 'Squeeze: is empty'], [`10;1,234${good}`, 'two ways'],
-    [`10;1.234,5${good}`, 'two ways'], [`-5;90${good}`, 'must be between'], [`10;9999${good}`, 'Force must be between 0 and 5000'], [`201;90${good}`, 'Squeeze must be between'],
-    [`10;NaN${good}`, 'not a number'], [`10;Infinity${good}`, 'not a number'], [`10;1e3${good}`, 'not a number'], [`10;9O${good}`, 'not a number'], [`10;90N${good}`, 'not a number'],
-    [`10;--90${good}`, 'not a number'], [`10;0x5A${good}`, 'not a number'], [`10;<b>90</b>${good}`, 'not a number'], [`=10+2;90${good}`, 'not a number'], [`10;٩٠${good}`, 'not a number'],
-    [`#REF!;90${good}`, 'not a number'], [`10;9 0${good}`, 'not a number'], [`{"a":1};90${good}`, 'not a number'], [`null;90${good}`, 'not a number'], [`10;½${good}`, 'not a number'],
-    [`10;90%${good}`, 'not a number'], [`10,5,90,2\n20,180`, 'separate values with semicolons'], [`\0;90${good}`, 'not a number'], ['x'.repeat(LARGEST_PASTE + 1), 'at most'],
+    ['', 'nothing to read'],
+    ['   \n  ', 'nothing to read'],
+    [`10${good}`, 'Line 1 has 1 value; 2 are needed'],
+    [`10;90;5${good}`, 'Line 1 has 3 values'],
+    [`abc;90${good}`, 'Line 1 – Squeeze: “abc” is not a number'],
+    [`10;${good}`, 'Line 1 – Force: is empty'],
+    [`;90${good}`, 'Squeeze: is empty'],
+    [`10;1,234${good}`, 'two ways'],
+    [`10;1.234,5${good}`, 'two ways'],
+    [`-5;90${good}`, 'must be between'],
+    [`10;9999${good}`, 'Force must be between 0 and 5000'],
+    [`201;90${good}`, 'Squeeze must be between'],
+    [`10;NaN${good}`, 'not a number'],
+    [`10;Infinity${good}`, 'not a number'],
+    [`10;1e3${good}`, 'not a number'],
+    [`10;9O${good}`, 'not a number'],
+    [`10;90N${good}`, 'not a number'],
+    [`10;--90${good}`, 'not a number'],
+    [`10;0x5A${good}`, 'not a number'],
+    [`10;<b>90</b>${good}`, 'not a number'],
+    [`=10+2;90${good}`, 'not a number'],
+    [`10;٩٠${good}`, 'not a number'],
+    [`#REF!;90${good}`, 'not a number'],
+    [`10;9 0${good}`, 'not a number'],
+    [`{"a":1};90${good}`, 'not a number'],
+    [`null;90${good}`, 'not a number'],
+    [`10;½${good}`, 'not a number'],
+    [`10;90%${good}`, 'not a number'],
+    [`10,5,90,2\n20,180`, 'separate values with semicolons'],
+    [`\0;90${good}`, 'not a number'],
+    ['x'.repeat(LARGEST_PASTE + 1), 'at most'],
   ])('readRows of %j names the line and the reason', (text, reason) => {
     const { rows, problems } = read(text)
     expect(problems.join(' | ')).toContain(reason)

@@ -6,7 +6,7 @@ import { evaluate } from '../../src/calculators/evaluate.ts'
 import { bowOf } from '../../src/calculators/spring-test.remarks.ts'
 import springTest from '../../src/calculators/spring-test.ts'
 import { dots, valueAt } from './drawn.ts'
-import { asDefinition, drawn, expectChecks, expectNear, expectSound, remarksOf, result, shown } from './evaluated.ts'
+import { asDefinition, drawn, expectNear, expectSound, remarksOf, result, shown } from './evaluated.ts'
 
 const bent = [
   [290, 80],
@@ -19,8 +19,6 @@ const bent = [
 ]
 
 describe('spring-test', () => {
-  test('spring-test reproduces its hand-worked cases', () => expectChecks(springTest))
-
   test('spring-test reproduces the certified line of Norris', () => {
     // NIST Statistical Reference Datasets, Norris: slope 1.00211681802045, its error 0.000429796848199937, scatter 0.884796396144373.
     // Each x becomes a length of 650 − 0.6 x, so slope and error are divided by 0.6.

@@ -23,9 +23,14 @@ export interface WorkedResult {
   problem?: string
 }
 
-/** Runs the hand-worked cases of a definition; the middle of an interval stands for it. Nothing throws. */
-export function runWorked(definition: Definition, bikes: Readonly<Record<string, BikeSpec>>): WorkedResult[] {
-  return definition.checks.map((check) => {
+/** The hand-worked cases of one calculator. They stand apart from the definition, so that the browser does not load them. */
+export async function loadWorkedChecks(id: string): Promise<readonly WorkedCheck[]> {
+  return ((await import(`../${id}.checks.ts`)) as { default: readonly WorkedCheck[] }).default
+}
+
+/** Runs hand-worked cases of a definition; the middle of an interval stands for it. Nothing throws. */
+export function runWorked(definition: Definition, checks: readonly WorkedCheck[], bikes: Readonly<Record<string, BikeSpec>>): WorkedResult[] {
+  return checks.map((check) => {
     const { now, problems, refusal } = evaluate(definition, check.given, { bikes })
     const problem = [...Object.values(problems), ...(refusal === null ? [] : [refusal])].join('; ')
     const values = Object.entries(check.expect).map(([id, { value, tolerance }]) => {
