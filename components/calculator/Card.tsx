@@ -1,7 +1,6 @@
 import type { ComponentType, JSX } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
-import type { Definition, Given, Input } from '../../src/calculators/define.ts'
-import type { BikeSpec } from '../../src/calculators/bikes.ts'
+import type { Definition, Input } from '../../src/calculators/define.ts'
 import { isAsked } from '../../src/calculators/evaluate.ts'
 import type { FigureProps } from '../figures/index.ts'
 import { Field } from './Field.tsx'
@@ -9,18 +8,7 @@ import { Remarks } from './Remarks.tsx'
 import { leadTexts, Results } from './Results.tsx'
 import { Share } from './Share.tsx'
 import { useCalculator } from './useCalculator.ts'
-import type { CalculatorState, Mode } from './useCalculator.ts'
-
-export interface CardProps {
-  given: Given
-  held: Given | null
-  bikes: Readonly<Record<string, BikeSpec>>
-  mode: Mode
-  /** base path of the site, with a slash at its end */
-  base: string
-  /** prefix of element ids */
-  prefix: string
-}
+import type { CalculatorState, CardProps } from './useCalculator.ts'
 
 /** How long values stand still before a screen reader is told the results [ms]. */
 const SETTLED = 600
@@ -39,14 +27,10 @@ function useSettled(text: string): string {
 export function Card({
   definition,
   Figure,
-  given,
-  held,
-  bikes,
-  mode,
-  base,
-  prefix,
+  ...props
 }: CardProps & { definition: Definition; Figure: ComponentType<FigureProps<unknown>> | null }): JSX.Element {
-  const state = useCalculator(definition, given, held, bikes, mode, base)
+  const { mode, base, prefix } = props
+  const state = useCalculator(definition, props)
   const { now, before, refusal } = state.evaluation
   const leads = leadTexts(state)
   const told = useSettled(leads.join('. '))

@@ -3,7 +3,7 @@ import { lazy, Suspense } from 'preact/compat'
 import { calculatorIds, loadCalculator } from '../../src/calculators/index.ts'
 import { loadFigure } from '../figures/index.ts'
 import { Card } from './Card.tsx'
-import type { CardProps } from './Card.tsx'
+import type { CardProps } from './useCalculator.ts'
 
 /** Definition and figure load together, for this calculator alone. Astro can't hand functions to an island, so the island gets an id. */
 const cards: Record<string, ComponentType<CardProps>> = Object.fromEntries(

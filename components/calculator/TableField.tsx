@@ -36,51 +36,7 @@ export function TableField({ id, input, state, prefix }: FieldProps<TableInput>)
     <fieldset class="field table-field" data-field={id}>
       <legend>{input.label}</legend>
       <input type="hidden" name={id} value={rows.map((row) => row.join(':')).join(';')} />
-      <div class="scroll" tabIndex={0} role="group" aria-label={input.label}>
-        <table>
-          <thead>
-            <tr>
-              {input.columns.map((column) => (
-                <th key={column.id} scope="col">
-                  {heading(column, state.say.symbol(column.unit))}
-                </th>
-              ))}
-              <th class="needs-script">
-                <span class="hidden">Remove</span>
-              </th>
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map((row, r) => (
-              <tr key={r}>
-                {row.map((cell, c) => (
-                  <td key={c}>
-                    <input
-                      type="text"
-                      inputMode="decimal"
-                      autocomplete="off"
-                      aria-label={`${input.columns[c]?.label ?? ''}, row ${r + 1}`}
-                      value={drafts[`${r}.${c}`] ?? cellText(input.columns[c]!, cell, state)}
-                      onInput={(event) => setCell(r, c, event.currentTarget.value)}
-                    />
-                  </td>
-                ))}
-                <td class="needs-script">
-                  <button
-                    type="button"
-                    class="step"
-                    aria-label={`Remove row ${r + 1}`}
-                    disabled={rows.length <= input.rows[0]}
-                    onClick={() => setRows(rows.filter((_, index) => index !== r))}
-                  >
-                    ×
-                  </button>
-                </td>
-              </tr>
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <Grid input={input} rows={rows} drafts={drafts} state={state} onCell={setCell} onRows={setRows} />
       <FieldNotes field={field} hint={input.hint} error={problem} />
       <button
         type="button"
@@ -92,6 +48,65 @@ export function TableField({ id, input, state, prefix }: FieldProps<TableInput>)
       </button>
       <Paste field={field} input={input} state={state} onRows={setRows} />
     </fieldset>
+  )
+}
+
+interface GridProps {
+  input: TableInput
+  rows: Rows
+  drafts: Record<string, string>
+  state: FieldProps<TableInput>['state']
+  onCell(row: number, column: number, text: string): void
+  onRows(rows: Rows): void
+}
+
+function Grid({ input, rows, drafts, state, onCell, onRows }: GridProps): JSX.Element {
+  return (
+    <div class="scroll" tabIndex={0} role="group" aria-label={input.label}>
+      <table>
+        <thead>
+          <tr>
+            {input.columns.map((column) => (
+              <th key={column.id} scope="col">
+                {heading(column, state.say.symbol(column.unit))}
+              </th>
+            ))}
+            <th class="needs-script">
+              <span class="hidden">Remove</span>
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, r) => (
+            <tr key={r}>
+              {row.map((cell, c) => (
+                <td key={c}>
+                  <input
+                    type="text"
+                    inputMode="decimal"
+                    autocomplete="off"
+                    aria-label={`${input.columns[c]?.label ?? ''}, row ${r + 1}`}
+                    value={drafts[`${r}.${c}`] ?? cellText(input.columns[c]!, cell, state)}
+                    onInput={(event) => onCell(r, c, event.currentTarget.value)}
+                  />
+                </td>
+              ))}
+              <td class="needs-script">
+                <button
+                  type="button"
+                  class="step"
+                  aria-label={`Remove row ${r + 1}`}
+                  disabled={rows.length <= input.rows[0]}
+                  onClick={() => onRows(rows.filter((_, index) => index !== r))}
+                >
+                  ×
+                </button>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   )
 }
 
