@@ -5,6 +5,7 @@ import { close, createIndex } from 'pagefind'
 import type { IndexFile, PagefindIndex } from 'pagefind'
 import type { LexiconSource, SourceEntry } from '../search/entries.ts'
 import type { Entry, Kind, LexiconFile } from '../search/lexicon.ts'
+import { stem } from '../search/stem.ts'
 import { wordsOf } from '../search/words.ts'
 
 /** The index's own interfaces, its worker and its second engine are never loaded by this site. */
@@ -65,11 +66,13 @@ async function addRecords(index: PagefindIndex, entries: readonly SourceEntry[])
   }
 }
 
-/** Words of three letters or more, without figures, the most used first. */
+/** Words of three letters or more, without figures, the most used first; of the forms of one word only the most used. */
 export function wordsByUse(texts: readonly string[]): string[] {
   const uses = new Map<string, number>()
   for (const word of texts.flatMap(wordsOf)) if (/^[a-z]{3,}$/.test(word)) uses.set(word, (uses.get(word) ?? 0) + 1)
-  return [...uses].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1)).map(([word]) => word)
+  const sorted = [...uses].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1)).map(([word]) => word)
+  const forms = new Map(sorted.toReversed().map((word) => [stem(word), word]))
+  return sorted.filter((word) => forms.get(stem(word)) === word)
 }
 
 function lexiconFile(source: LexiconSource, fragments: readonly (readonly [string, Fragment])[]): LexiconFile {

@@ -1,4 +1,6 @@
 import type { Entry } from './lexicon.ts'
+import { stem } from './stem.ts'
+import { wordsOf } from './words.ts'
 
 /** An entry before the index has named it; `text` stands for things that have no page of their own. */
 export type SourceEntry = Omit<Entry, 'id'> & { text?: string }
@@ -54,8 +56,12 @@ const overviews: readonly SourceEntry[] = [
   },
 ]
 
-/** An id is a short name too: `steering-modes` for a page that asks what trail is for. */
-const asWords = (id: string): string => id.replaceAll('-', ' ')
+/** An id is a short name too, `steering-modes` for a page that asks what trail is for, unless the title has all its words. */
+function shortName(id: string, title: string): string[] {
+  const words = id.split('-')
+  const known = new Set(wordsOf(title).map(stem))
+  return words.every((word) => known.has(stem(word))) ? [] : [words.join(' ')]
+}
 
 /** All entries, in the order of their kinds. */
 export function entriesOf({ chapters, cautions, procedures, calculators, lessons, glossary, symptoms }: Searched): SourceEntry[] {
@@ -64,18 +70,33 @@ export function entriesOf({ chapters, cautions, procedures, calculators, lessons
       url: `chapters/${id}/`,
       kind: 'chapter' as const,
       title: data.title,
-      names: [data.name, asWords(id), ...data.words, ...data.wrong],
+      names: [data.name, ...shortName(id, `${data.title} ${data.name}`), ...data.words, ...data.wrong],
     })),
-    ...procedures.map(({ id, data }) => ({ url: `procedures/${id}/`, kind: 'procedure' as const, title: data.title, names: [asWords(id), ...data.words] })),
+    ...procedures.map(({ id, data }) => ({
+      url: `procedures/${id}/`,
+      kind: 'procedure' as const,
+      title: data.title,
+      names: [...shortName(id, data.title), ...data.words],
+    })),
     ...cautions.map(({ id, data }) => ({
       url: `cautions/${id}/`,
       kind: 'caution' as const,
       title: data.title,
-      names: [asWords(id), ...data.words],
+      names: [...shortName(id, data.title), ...data.words],
       signal: data.signal,
     })),
-    ...calculators.map(({ id, data }) => ({ url: `calculators/${id}/`, kind: 'calculator' as const, title: data.title, names: [asWords(id), ...data.words] })),
-    ...lessons.map(({ id, data }) => ({ url: `lessons/${id}/`, kind: 'lesson' as const, title: data.title, names: [asWords(id), ...data.words] })),
+    ...calculators.map(({ id, data }) => ({
+      url: `calculators/${id}/`,
+      kind: 'calculator' as const,
+      title: data.title,
+      names: [...shortName(id, data.title), ...data.words],
+    })),
+    ...lessons.map(({ id, data }) => ({
+      url: `lessons/${id}/`,
+      kind: 'lesson' as const,
+      title: data.title,
+      names: [...shortName(id, data.title), ...data.words],
+    })),
     ...glossary.map(({ id, data }) => ({
       url: `glossary/#${id}`,
       kind: 'glossary' as const,

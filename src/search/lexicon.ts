@@ -11,7 +11,7 @@ export interface Entry {
   url: string
   kind: Kind
   title: string
-  /** other titles and words under which it is known, a real name first */
+  /** other titles and words under which it is known */
   names: readonly string[]
   /** signal word of a caution */
   signal?: string
@@ -24,7 +24,7 @@ export interface LexiconFile {
   light: readonly string[]
   /** groups of words and phrases that should find one another, the site's own word first */
   synonyms: readonly (readonly string[])[]
-  /** every word of the site that a typing error may be meant for, the most used first, with a space between */
+  /** every word of the site that a typing error may be meant for, in its most used form, the most used first, with a space between */
   words: string
   entries: readonly Entry[]
 }

@@ -46,10 +46,7 @@ async function items({ query, ranked, load }: Found): Promise<HTMLLIElement[]> {
 
 function say(text: string, correction = ''): void {
   if (status) status.textContent = text
-  if (corrected) {
-    corrected.textContent = correction
-    corrected.hidden = correction === ''
-  }
+  if (corrected) corrected.textContent = correction
 }
 
 function clear(): void {

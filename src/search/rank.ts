@@ -11,7 +11,7 @@ export interface Ranked {
 }
 
 const NAME = 0.8
-/** A keyword that is no other name of the thing, such as “jack” of the caution that a bike can fall. The first name is always a name. */
+/** A keyword that is no other name of the thing, such as “jack” of the caution that a bike can fall. */
 const KEYWORD_EXACT = 0.4
 const HAS_OTHER_NAMES: ReadonlySet<Kind> = new Set(['glossary', 'symptom', 'chapter'])
 const TEXT = 0.6
@@ -48,7 +48,7 @@ function titlesOf(entry: Entry, lexicon: Lexicon): readonly Titled[] {
       roots,
       bare: words.filter((word) => !lexicon.stop.has(word)).map(stem),
       factor: index === 0 ? 1 : NAME,
-      exact: index === 0 ? 1 : index === 1 || HAS_OTHER_NAMES.has(entry.kind) ? NAME : KEYWORD_EXACT,
+      exact: index === 0 ? 1 : HAS_OTHER_NAMES.has(entry.kind) ? NAME : KEYWORD_EXACT,
     }
   })
   titled.set(entry, made)

@@ -30,7 +30,12 @@ describe('entriesOf', () => {
       ...nothing,
       chapters: [{ id: 'sag', data: { title: 'Where does it settle?', name: 'Sag', words: ['sink'], wrong: ['Sag is exact'] } }],
     })
-    expect(entry).toEqual({ url: 'chapters/sag/', kind: 'chapter', title: 'Where does it settle?', names: ['Sag', 'sag', 'sink', 'Sag is exact'] })
+    expect(entry).toEqual({ url: 'chapters/sag/', kind: 'chapter', title: 'Where does it settle?', names: ['Sag', 'sink', 'Sag is exact'] })
+  })
+  it('entriesOf takes the id for a name where the title lacks its words', () => {
+    const names = (id: string, title: string): readonly string[] => entriesOf({ ...nothing, procedures: [{ id, data: { title, words: ['jack'] } }] })[0]!.names
+    expect(names('support-the-front', 'Support the front')).toEqual(['jack'])
+    expect(names('steering-modes', 'What is trail for?')).toEqual(['steering modes', 'jack'])
   })
   it('entriesOf carries the signal word of a caution', () => {
     const [entry] = entriesOf({ ...nothing, cautions: [{ id: 'x', data: { title: 'Bike can fall', words: [], signal: 'WARNING' } }] })
@@ -41,5 +46,8 @@ describe('entriesOf', () => {
 describe('wordsByUse', () => {
   it('wordsByUse puts the most used word first and leaves short words and figures out', () => {
     expect(wordsByUse(['The fork, a fork on 120 mm', 'the fork'])).toEqual(['fork', 'the'])
+  })
+  it('wordsByUse keeps one form of a word, the most used', () => {
+    expect(wordsByUse(['springs springs spring yoke'])).toEqual(['springs', 'yoke'])
   })
 })

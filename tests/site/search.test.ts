@@ -58,7 +58,7 @@ describe('the search page', () => {
     const { page, close } = await open('/search/')
     await page.locator('#search-field').fill('clunk')
     await page.locator('li[data-result]').first().waitFor()
-    await expect.poll(() => page.locator('[role=status]').textContent()).toMatch(/^\d+ results? for “clunk”\.$/)
+    await expect.poll(() => page.locator('[data-search-status]').textContent()).toMatch(/^\d+ results? for “clunk”\.$/)
     expect(new URL(page.url()).search).toBe('?q=clunk')
     await page.reload()
     await page.locator('li[data-result]').first().waitFor()
@@ -90,7 +90,7 @@ describe('the search page', () => {
 
   test('words that no page has give a way on', async () => {
     const { page, close } = await open('/search/?q=xylophone')
-    await expect.poll(() => page.locator('[role=status]').textContent()).toBe('Nothing found for “xylophone”.')
+    await expect.poll(() => page.locator('[data-search-status]').textContent()).toBe('Nothing found for “xylophone”.')
     expect(await page.locator('[data-search-empty] a[href$="/symptoms/"]').isVisible()).toBe(true)
     await close()
   })
