@@ -5,7 +5,7 @@ import { isAsked } from '../../src/calculators/evaluate.ts'
 import type { FigureProps } from '../figures/index.ts'
 import { Field } from './Field.tsx'
 import { Remarks } from './Remarks.tsx'
-import { leadTexts, Results } from './Results.tsx'
+import { leadTexts, Results, ResultTables } from './Results.tsx'
 import { Share } from './Share.tsx'
 import { useCalculator } from './useCalculator.ts'
 import type { CalculatorState, CardProps } from './useCalculator.ts'
@@ -66,6 +66,7 @@ export function Card({
         <Share state={state} embed={mode === 'embed'} />
         <Limits definition={definition} />
       </div>
+      <ResultTables state={state} />
     </form>
   )
 }

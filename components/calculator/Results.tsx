@@ -162,23 +162,36 @@ export function Results({ state }: { state: CalculatorState }): JSX.Element | nu
       <tbody role="rowgroup">{body}</tbody>
     </table>
   )
-  const tables = (more: boolean): JSX.Element[] =>
-    outputs.flatMap(([id, output]) =>
-      isTable(output) && (output.more === true) === more
-        ? [<TableResult key={id} id={id} output={output} rows={(now.output[id] ?? []) as readonly (readonly Cell[])[]} say={state.say} />]
-        : [],
-    )
   const further = rows(true)
-  const hidden = tables(true)
   return (
     <div class="results">
       {sheet(rows(false))}
-      {tables(false)}
-      {further.length + hidden.length > 0 && (
+      {further.length > 0 && (
         <details class="more-results">
           <summary>More results</summary>
-          {further.length > 0 && sheet(further)}
-          {hidden}
+          {sheet(further)}
+        </details>
+      )}
+    </div>
+  )
+}
+
+/** Results that are tables, across the whole card; further ones fold away. */
+export function ResultTables({ state }: { state: CalculatorState }): JSX.Element | null {
+  const { now } = state.evaluation
+  const outputs = Object.entries(state.definition.outputs).filter((entry): entry is [string, TableOutput] => isTable(entry[1]))
+  if (now === null || outputs.length === 0) return null
+  const table = ([id, output]: [string, TableOutput]): JSX.Element => (
+    <TableResult key={id} id={id} output={output} rows={(now.output[id] ?? []) as readonly (readonly Cell[])[]} say={state.say} />
+  )
+  const further = outputs.filter(([, output]) => output.more)
+  return (
+    <div class="tables">
+      {outputs.filter(([, output]) => !output.more).map(table)}
+      {further.length > 0 && (
+        <details>
+          <summary>{further.map(([, output]) => output.label).join(', ')}</summary>
+          {further.map(table)}
         </details>
       )}
     </div>
