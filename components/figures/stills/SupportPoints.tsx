@@ -24,7 +24,7 @@ export default function SupportPoints() {
               <rect class="now solid" x={frame[0] - 9} y={frame[1]} width="18" height="6" />
               <path class="strap" d={`M${yoke[0]} ${yoke[1]} L${352} ${FLOOR}`} />
               <Call at={[6, 18]} from={[44, 24]} to={[axle[0] - 18, axle[1] + 28]} lines={['paddock stand']} />
-              <Call at={[112, 18]} from={[168, 40]} to={[frame[0], frame[1] + 2]} lines={['a stand under each', 'side of the frame']} />
+              <Call at={[138, 18]} from={[190, 40]} to={[frame[0], frame[1] + 2]} lines={['a stand under each', 'side of the frame']} />
               <Call at={[354, 58]} from={[334, 62]} to={[yoke[0] + 24, yoke[1] + 39]} anchor="end" lines={['strap']} />
             </>
           )
