@@ -39,7 +39,7 @@ describe.each(calculatorIds.map((id) => [id] as const))('%s', (id) => {
     const [before, drawn] = [await outputsOf(form), await pictureOf(form)]
     const name = firstQuantity(definition)
     if (name === null) {
-      const text = Object.entries(definition.inputs).find(([, input]) => input.kind === 'text' || input.kind === 'table')
+      const text = Object.entries(definition.inputs).findLast(([, input]) => input.kind === 'text' || input.kind === 'table')
       expect(text, 'an input to change').toBeDefined()
       const field = form.locator(`[data-field="${text![0]}"] input[type="text"]`).first()
       const value = await field.inputValue()
@@ -71,7 +71,9 @@ describe.each(calculatorIds.map((id) => [id] as const))('%s', (id) => {
     const { page, form, close } = await openCalculator(`/calculators/${id}/`, { viewport: { width: 360, height: 740 } })
     const small = await form.locator('button, input:not([type=hidden]):not([type=radio]), select, summary, .segments label').evaluateAll((all) =>
       all.filter((each) => each.checkVisibility()).flatMap((each) => {
-        const { height } = each.getBoundingClientRect()
+        // a tick box is pressed by its label too
+        const target = (each as HTMLInputElement).type === 'checkbox' ? (each.closest('label') ?? each) : each
+        const { height } = target.getBoundingClientRect()
         return height < 43.5 ? [`${each.tagName} ${each.textContent?.slice(0, 30)} ${height.toFixed(1)}`] : []
       }),
     )
