@@ -43,6 +43,25 @@ function Strip({ row, before, y, at, say }: StripProps) {
   )
 }
 
+function Heads({ say }: Pick<Props, 'say'>) {
+  return (
+    <>
+      <text class="quiet" x={4} y={16}>
+        rate
+      </text>
+      <text class="quiet" x={4} y={31}>
+        {say.symbol('N/mm')}
+      </text>
+      <text class="quiet end" x={356} y={16}>
+        in hand,
+      </text>
+      <text class="quiet end" x={356} y={31}>
+        at least, {say.symbol('mm')}
+      </text>
+    </>
+  )
+}
+
 /** Small multiples: one strip a spring, all at the sag wanted, on one scale of travel. */
 export default function ChooseRateFigure({ now, before, say }: Props) {
   const { rows, travel, staticWindow, reserve } = now.picture
@@ -54,18 +73,7 @@ export default function ChooseRateFigure({ now, before, say }: Props) {
   return (
     <figure class="fig">
       <svg viewBox={`0 0 360 ${bottom + 40}`} role="img" aria-label={takeaway}>
-        <text class="quiet" x={4} y={16}>
-          rate
-        </text>
-        <text class="quiet" x={4} y={31}>
-          {say.symbol('N/mm')}
-        </text>
-        <text class="quiet end" x={356} y={16}>
-          in hand,
-        </text>
-        <text class="quiet end" x={356} y={31}>
-          at least, {say.symbol('mm')}
-        </text>
+        <Heads say={say} />
         <rect class="band" x={round(at(staticWindow[0]))} y={TOP - 16} width={round(at(staticWindow[1]) - at(staticWindow[0]))} height={bottom - TOP + 16} />
         <line class="guide" x1={round(at(travel - reserve))} x2={round(at(travel - reserve))} y1={TOP - 16} y2={bottom} />
         <line class="ground" x1={RIGHT} x2={RIGHT} y1={TOP - 16} y2={bottom} />

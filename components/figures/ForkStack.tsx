@@ -50,6 +50,34 @@ function Preload({ leg, preload, x, y, say }: { leg: ForkLeg; preload: number; x
   return <Dimension from={[x, y(to)]} to={[x, y(from)]} text={preloadText(preload, say)} state="now" />
 }
 
+/** The stack before, dashed. */
+function Earlier({
+  leg,
+  preload,
+  scale,
+  y,
+  say,
+}: {
+  leg: ForkLeg
+  preload: number
+  scale: number
+  y: (depth: number) => number
+  say: FigureProps<unknown>['say']
+}) {
+  const foot = y(leg.tubeDepth + BELOW)
+  return (
+    <>
+      <ForkSection leg={leg} state="before" x={BEFORE_X} top={TOP} scale={scale} across={scale * WIDER} cut={leg.tubeDepth + BELOW} />
+      <text class="before middle" x={BEFORE_X} y={foot + 24}>
+        before
+      </text>
+      <text class="before middle" x={BEFORE_X} y={foot + 40}>
+        {preloadText(preload, say)}
+      </text>
+    </>
+  )
+}
+
 /** Spacer and washers, spring and its preload, before and now on one common cap seat, drawn to scale from their lengths. */
 export default function ForkStackFigure({ now, before, say }: FigureProps<typeof forkStack>) {
   const deepest = Math.max(now.input.tubeDepth, before?.input.tubeDepth ?? 0) + BELOW
@@ -57,7 +85,6 @@ export default function ForkStackFigure({ now, before, say }: FigureProps<typeof
   const across = scale * WIDER
   const y = (depth: number): number => TOP + depth * scale
   const leg = legOf(now)
-  const earlier = before && legOf(before)
   const half = (leg.tubeDiameter / 2 + 0.005) * across
   const seat = layoutFork(leg)
   const length = (value: number): string => say.quantity(value, 'mm', 1)
@@ -66,17 +93,7 @@ export default function ForkStackFigure({ now, before, say }: FigureProps<typeof
     <figure class="fig upright">
       <svg viewBox={`0 0 360 ${DRAWN + TOP + 46}`} role="img" aria-label={takeaway}>
         <line class="guide" x1={10} x2={350} y1={y(0)} y2={y(0)} />
-        {earlier && before && (
-          <>
-            <ForkSection leg={earlier} state="before" x={BEFORE_X} top={TOP} scale={scale} across={across} cut={earlier.tubeDepth + BELOW} />
-            <text class="before middle" x={BEFORE_X} y={y(earlier.tubeDepth + BELOW) + 24}>
-              before
-            </text>
-            <text class="before middle" x={BEFORE_X} y={y(earlier.tubeDepth + BELOW) + 40}>
-              {preloadText(before.picture.preload, say)}
-            </text>
-          </>
-        )}
+        {before && <Earlier leg={legOf(before)} preload={before.picture.preload} scale={scale} y={y} say={say} />}
         <ForkSection leg={leg} state="now" x={NOW_X} top={TOP} scale={scale} across={across} cut={leg.tubeDepth + BELOW} />
         <Preload leg={leg} preload={now.picture.preload} x={NOW_X + half + 8} y={y} say={say} />
         {seat.spacer && now.input.spacerLength > 0.02 && (

@@ -64,6 +64,26 @@ function AirColumn({ x, name, now, before, scale, bottom, width }: ColumnProps) 
   )
 }
 
+/** Where a leg stands in the drawing, its dimension line, and where that one's text ends. */
+const PLACES = { before: { leg: 36, line: 82, text: 84 }, now: { leg: 128, line: 90, text: 156 } }
+
+/** One leg as its oil height is read: collapsed, spring out. */
+function Reading({ state, as, scale, cut, text }: { state: State; as: 'before' | 'now'; scale: number; cut: number; text: string }) {
+  const place = PLACES[as]
+  return (
+    <>
+      <ForkSection leg={openLeg(state, cut)} state={as} x={place.leg} top={TOP} scale={scale} across={scale} cut={cut} />
+      <Dimension from={[place.line, TOP + Number(state.output.effective) * scale]} to={[place.line, TOP]} text="" state={as} />
+      <text class={`${as} middle`} x={place.leg} y={TOP + DRAWN + 24}>
+        {as}
+      </text>
+      <text class={`${as} end halo`} x={place.text} y={TOP - 12}>
+        {text}
+      </text>
+    </>
+  )
+}
+
 /** As a height is read, and what becomes of the air: one scale for all, lengths true, widths with them. */
 function Chamber({ now, before, say }: Props) {
   const cut =
@@ -73,7 +93,6 @@ function Chamber({ now, before, say }: Props) {
       before ? Math.max(before.picture.columns.extended, Number(before.output.effective)) : 0,
     ) + 0.03
   const scale = DRAWN / cut
-  const y = (depth: number): number => TOP + depth * scale
   const bottom = TOP + DRAWN
   const wide = Math.min(44, now.input.bike.fork.tubeDiameter * 1e-3 * scale)
   const height = (state: State): string => say.quantity(Number(state.output.effective), 'mm', 1)
@@ -97,28 +116,8 @@ function Chamber({ now, before, say }: Props) {
         <text class="quiet" x={196} y={16}>
           the air, cap on
         </text>
-        {before && (
-          <>
-            <ForkSection leg={openLeg(before, cut)} state="before" x={36} top={TOP} scale={scale} across={scale} cut={cut} />
-            <text class="before middle" x={36} y={bottom + 24}>
-              before
-            </text>
-            <Dimension from={[82, y(Number(before.output.effective))]} to={[82, y(0)]} text="" state="before" />
-          </>
-        )}
-        <ForkSection leg={openLeg(now, cut)} state="now" x={128} top={TOP} scale={scale} across={scale} cut={cut} />
-        <Dimension from={[90, y(Number(now.output.effective))]} to={[90, y(0)]} text="" state="now" />
-        <text class="now middle" x={128} y={bottom + 24}>
-          now
-        </text>
-        <text class="now end halo" x={156} y={TOP - 12}>
-          {height(now)}
-        </text>
-        {before && (
-          <text class="before end halo" x={84} y={TOP - 12}>
-            {height(before)}
-          </text>
-        )}
+        {before && <Reading state={before} as="before" scale={scale} cut={cut} text={height(before)} />}
+        <Reading state={now} as="now" scale={scale} cut={cut} text={height(now)} />
         {columns.map(({ at, now: is, before: was }, place) => (
           <AirColumn key={at} x={215 + place * 57 - wide / 2} width={wide} name={names[at]} now={is} before={was} scale={scale} bottom={bottom} />
         ))}

@@ -11,6 +11,22 @@ const GROUND = 214
 const SCALE = 262
 const ROOM = 280
 
+const axle = (radius: number): number => GROUND - radius * SCALE
+
+/** The tyre before, dashed, with its axle's height carried across to the one now. */
+function Earlier({ radius, x, to, marking, text }: { radius: number; x: number; to: number; marking: string; text: string }) {
+  return (
+    <g>
+      <Wheel axle={[x, axle(radius)]} radius={radius * SCALE} state="before" scale={SCALE} />
+      <line class="before axis" x1={x} x2={to} y1={round(axle(radius))} y2={round(axle(radius))} />
+      <Dimension from={[x, GROUND]} to={[x, axle(radius)]} text={text} state="before" turned />
+      <text class="middle before" x={x} y={GROUND} dy="1.3em">
+        before {marking}
+      </text>
+    </g>
+  )
+}
+
 /** Both tyres to scale on one ground line, each with its radius; then the bike that wears them. */
 export default function TyreRadiusFigure({ now, before, say, prefix }: FigureProps<typeof tyreRadius>) {
   const radius = middle(now.output.radius) ?? 0
@@ -23,22 +39,12 @@ export default function TyreRadiusFigure({ now, before, say, prefix }: FigurePro
   const [left, right] = was === null ? [180, 180] : [90, 270]
   const trails = [now.picture.pose.trail, ...(before ? [before.picture.pose.trail] : [])]
   const magnified = patchMagnification(trails, sideViewScale(now.picture), ROOM)
-  const axle = (r: number): number => GROUND - r * SCALE
   return (
     <div class="figs">
       <figure class="fig">
         <svg viewBox="0 0 360 252" role="img" aria-label={`Two tyres to scale. ${told}`}>
           <line class="ground" x1="0" x2="360" y1={GROUND} y2={GROUND} />
-          {was !== null && (
-            <g>
-              <Wheel axle={[left, axle(was)]} radius={was * SCALE} state="before" scale={SCALE} />
-              <line class="before axis" x1={left} x2={right} y1={round(axle(was))} y2={round(axle(was))} />
-              <Dimension from={[left, GROUND]} to={[left, axle(was)]} text={say.quantity(was, 'mm', 1)} state="before" turned />
-              <text class="middle before" x={left} y={GROUND} dy="1.3em">
-                before {before?.input.marking}
-              </text>
-            </g>
-          )}
+          {was !== null && <Earlier radius={was} x={left} to={right} marking={before?.input.marking ?? ''} text={say.quantity(was, 'mm', 1)} />}
           <Wheel axle={[right, axle(radius)]} radius={radius * SCALE} state="now" scale={SCALE} />
           <Dimension from={[right, GROUND]} to={[right, axle(radius)]} text={say.quantity(radius, 'mm', 1)} state="now" turned />
           <line class="detail" x1={right - 30} x2={right + 30} y1={round(GROUND - (radius - loaded) * SCALE)} y2={round(GROUND - (radius - loaded) * SCALE)} />

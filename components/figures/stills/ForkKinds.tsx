@@ -9,21 +9,21 @@ const SCALE = 0.42e3
 const WIDER = 1.35
 const base: ForkLeg = { ...LEG, oilDepth: 0.2, spring: { ...LEG.spring!, coils: 24 } }
 
-/** The common kinds: what each leg holds, and what of it one can see from outside. All legs are drawn at one scale. */
+/** The common kinds: what each leg holds, and what commonly shows of it outside: hints, since some forks of a kind lack its sign. All legs are drawn at one scale. */
 const kinds: readonly { name: string; outside: string; legs: readonly { x: number; leg: ForkLeg; valve?: true }[] }[] = [
   {
     name: 'Damper rod, a spring in each leg',
-    outside: 'plain caps alike on both legs, perhaps with a preload nut; no damping screw anywhere',
+    outside: 'commonly plain caps alike on both legs, perhaps with a preload nut, and no damping screw',
     legs: [{ x: 30, leg: { ...base, damper: 'rod' } }],
   },
   {
     name: 'Cartridge, a spring in each leg',
-    outside: 'a small damping screw in the middle of both caps or at both feet',
+    outside: 'commonly a small damping screw in the middle of both caps or at both feet; some have none',
     legs: [{ x: 88, leg: { ...base, damper: 'cartridge' } }],
   },
   {
     name: 'A spring in one leg, the damper in the other',
-    outside: 'caps that differ: a preload nut on one leg, a damping screw on the other',
+    outside: 'commonly caps that differ, a preload nut on one leg and a damping screw on the other',
     legs: [
       { x: 148, leg: { ...base, damper: 'none' } },
       { x: 192, leg: { ...base, spring: null, spacerLength: 0, washers: [], damper: 'cartridge' } },
@@ -31,12 +31,12 @@ const kinds: readonly { name: string; outside: string; legs: readonly { x: numbe
   },
   {
     name: 'Upside-down',
-    outside: 'the thick tube is on top, in the yokes; the bright tube goes into the axle clamp',
+    outside: 'always the thick tube on top, in the yokes, and the bright tube in the axle clamp; this tells nothing of the inside',
     legs: [{ x: 256, leg: { ...base, upsideDown: true, damper: 'cartridge' } }],
   },
   {
     name: 'Gas-assisted',
-    outside: 'a valve under a small cover in the cap, on one leg or both',
+    outside: 'commonly a valve under a small cover in the cap, on one leg or both',
     legs: [
       {
         x: 316,
