@@ -100,7 +100,7 @@ function TableResult({ id, output, rows, say }: { id: string; output: TableOutpu
               {row.map((cell, c) => {
                 const column = output.columns[c]!
                 return (
-                  <td key={c} class={'kind' in column ? 'words' : undefined}>
+                  <td key={c} class={'kind' in column ? 'text' : undefined}>
                     <output name={`${id}.${r}.${column.id}`} aria-live="off" {...siAttributes(cell)}>
                       {bare(say, column, cell)}
                     </output>

@@ -33,7 +33,7 @@ export function TableField({ id, input, state, prefix }: FieldProps<TableInput>)
   }
   const problem = draftProblem(input, drafts) ?? state.evaluation.problems[id]
   return (
-    <fieldset class="field table-field" data-field={id}>
+    <fieldset class={input.columns.length === 1 ? 'field table-field single' : 'field table-field'} data-field={id}>
       <legend>{input.label}</legend>
       <input type="hidden" name={id} value={rows.map((row) => row.join(':')).join(';')} />
       <Grid input={input} rows={rows} drafts={drafts} state={state} onCell={setCell} onRows={setRows} />
