@@ -42,6 +42,16 @@ function noneRemarks(rows: readonly Row[], say: Say): Remark[] {
   return [{ kind: 'reading', text: `None of these meets everything. ${because}` }]
 }
 
+/** Whether the band of candidates [N/m] ends only because the rates on offer [N/m] do: the readings then say nothing against a spring beyond them. */
+function shelfEnd(band: { low: number; high: number }, offered: readonly number[], say: Say): string {
+  const [starts, ends] = [band.low === Math.min(...offered), band.high === Math.max(...offered)]
+  if (offered.length < 2 || (!starts && !ends)) return ''
+  if (starts && ends) return ' The band covers all the rates on offer: a softer or a stiffer one may do as well.'
+  return starts
+    ? ` The band starts at ${say.quantity(band.low, 'N/mm', 1)} only because the rates on offer do: a softer one may do as well.`
+    : ` The band ends at ${say.quantity(band.high, 'N/mm', 1)} only because the rates on offer do: a stiffer one may do as well.`
+}
+
 function bandRemark(rows: readonly Row[], say: Say): Remark {
   const band = candidatesOf(rows as never)!
   const among = rows.filter((row) => row.misses.length === 0)
@@ -51,7 +61,11 @@ function bandRemark(rows: readonly Row[], say: Say): Remark {
   const hand = least < LITTLE_IN_HAND ? 'A bump met on the brakes can use that up.' : 'That is room for a bump, and no promise.'
   return {
     kind: 'reading',
-    text: `${which} everything asked for. The softest of them keeps ${say.quantity(least, 'mm', 0)} in hand when the brake comes on quickly. ${hand}`,
+    text: `${which} everything asked for. The softest of them keeps ${say.quantity(least, 'mm', 0)} in hand when the brake comes on quickly. ${hand}${shelfEnd(
+      band,
+      rows.map((row) => row.rate),
+      say,
+    )}`,
   }
 }
 

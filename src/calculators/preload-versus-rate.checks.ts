@@ -38,7 +38,7 @@ const checks: readonly WorkedCheck[] = [
     working: 'Worked by hand. 18 × 60 = 1080 N is above 971 N, so the fork stands on its stop and the stop takes 109 N.',
   },
   {
-    title: 'A top-out spring takes part of the load',
+    title: 'A top-out spring works against the main springs',
     given: { rate: 9, preload: 30, load: 500, travel: 120, topOut: 'fitted', topOutRate: 30, topOutLength: 8 },
     expect: {
       travelUsed: { value: 4.166666667, tolerance: 1e-6 },

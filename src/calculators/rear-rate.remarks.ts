@@ -34,7 +34,7 @@ function heightReading({ output, before, say }: Told): Remark[] {
   return [
     {
       kind: 'reading',
-      text: `The back stands ${say.change(was - now, 'mm', 1)} against before. ${same ? 'The rate at the wheel is the same: the collar sets height.' : `The rate at the wheel is now ${say.quantity(rate, 'N/mm', 1)}.`}`,
+      text: `The back stands ${say.quantity(Math.abs(was - now), 'mm', 1)} ${was > now ? 'higher' : 'lower'} than before. ${same ? 'The rate at the wheel is the same: the collar sets height.' : `The rate at the wheel is now ${say.quantity(rate, 'N/mm', 1)}.`}`,
     },
   ]
 }

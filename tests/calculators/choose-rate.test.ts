@@ -27,6 +27,15 @@ describe('choose-rate', () => {
     expect(remarksOf(chooseRate)).toMatch(/softer spring has the smaller static sag/)
   })
 
+  test('choose-rate says where the band ends only because the rates on offer do', () => {
+    // with the default wishes 9.5 to 11.5 N/mm miss nothing, and 8 to 9 N/mm leave too little in hand
+    const offered = (...rates: number[]): string => remarksOf(chooseRate, { rates: rates.map((rate) => [rate]) })
+    expect(offered(9, 10, 11)).toMatch(/ends at 11\.0 N\/mm only because the rates on offer do: a stiffer one may do as well/)
+    expect(offered(10, 10.5, 11)).toMatch(/covers all the rates on offer/)
+    expect(offered(10, 20)).toMatch(/starts at 10\.0 N\/mm only because the rates on offer do: a softer one may do as well/)
+    expect(offered(8, 10, 20)).not.toMatch(/on offer/)
+  })
+
   test('choose-rate sorts the rates that were typed', () => expect(column(tableOf({ rates: [[10], [8], [9]] }), 0)).toEqual([8000, 9000, 10_000]))
 
   test('choose-rate moves the load by five points of the rider along the fork', () => {
