@@ -1,16 +1,10 @@
 import type { JSX } from 'preact'
 import type { BikeInput, ChoiceInput, Input, QuantityInput, TableInput, TextInput } from '../../src/calculators/define.ts'
-import { QuantityField, FieldNotes, describedBy } from './QuantityField.tsx'
+import { describedBy, FieldNotes } from './FieldNotes.tsx'
+import type { FieldProps } from './field-props.ts'
+import { QuantityField } from './QuantityField.tsx'
 import { TableField } from './TableField.tsx'
 import type { CalculatorState } from './useCalculator.ts'
-
-export interface FieldProps<T extends Input> {
-  id: string
-  input: T
-  state: CalculatorState
-  /** prefix of element ids, so that two cards on a page do not share one */
-  prefix: string
-}
 
 /** Few choices stand side by side; more become a list. */
 const SEGMENTS = 4

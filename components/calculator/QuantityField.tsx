@@ -3,7 +3,8 @@ import type { QuantityInput } from '../../src/calculators/define.ts'
 import { fieldSymbol, tidy } from '../../src/calculators/fields.ts'
 import { displayUnit } from '../../src/calculators/unit-choice.ts'
 import { convert, toSI, units } from '../../src/calculators/units.ts'
-import type { FieldProps } from './Field.tsx'
+import { describedBy, FieldNotes } from './FieldNotes.tsx'
+import type { FieldProps } from './field-props.ts'
 import { fieldText, sliderScale, stepped } from './steps.ts'
 import { Unknown } from './Unknown.tsx'
 
@@ -78,29 +79,5 @@ function Slider({ id, input, state, value }: Omit<FieldProps<QuantityInput>, 'pr
       aria-valuetext={`${state.say.number(toSI(value, input.unit), input.unit, 2).replace(/\.?0+$/, '')} ${units[unit].spoken}`}
       onInput={(event) => state.set(id, tidy(convert(Number(event.currentTarget.value), unit, input.unit)))}
     />
-  )
-}
-
-/** Ids of what stands beneath a field, for screen readers. */
-export function describedBy(field: string, hint: string | undefined, error: string | undefined): string | undefined {
-  const ids = [hint && `${field}-hint`, error && `${field}-error`].filter(Boolean)
-  return ids.length > 0 ? ids.join(' ') : undefined
-}
-
-/** The hint and the error beneath a field. */
-export function FieldNotes({ field, hint, error }: { field: string; hint?: string | undefined; error?: string | undefined }): JSX.Element {
-  return (
-    <>
-      {hint && (
-        <p class="hint" id={`${field}-hint`}>
-          {hint}
-        </p>
-      )}
-      {error && (
-        <p class="error" id={`${field}-error`}>
-          {error}
-        </p>
-      )}
-    </>
   )
 }

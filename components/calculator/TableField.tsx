@@ -6,8 +6,8 @@ import { readNumber } from '../../src/calculators/number.ts'
 import { readRows } from '../../src/calculators/paste.ts'
 import { displayUnit } from '../../src/calculators/unit-choice.ts'
 import { convert } from '../../src/calculators/units.ts'
-import type { FieldProps } from './Field.tsx'
-import { FieldNotes } from './QuantityField.tsx'
+import type { FieldProps } from './field-props.ts'
+import { FieldNotes } from './FieldNotes.tsx'
 
 type Rows = readonly (readonly number[])[]
 

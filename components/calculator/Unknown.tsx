@@ -1,7 +1,7 @@
 import type { JSX } from 'preact'
 import type { QuantityInput } from '../../src/calculators/define.ts'
 import { rangeEnds } from '../../src/calculators/fields.ts'
-import type { FieldProps } from './Field.tsx'
+import type { FieldProps } from './field-props.ts'
 
 /** A field answered with "I don't know": the range that stands in for it, where that comes from, and how to measure it. */
 export function Unknown({ id, input, state, prefix }: FieldProps<QuantityInput>): JSX.Element {

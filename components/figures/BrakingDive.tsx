@@ -1,10 +1,11 @@
 import type brakingDive from '../../src/calculators/braking-dive.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Aboard } from './kit/Aboard.tsx'
 import { Chart } from './kit/Chart.tsx'
 import type { ChartProps } from './kit/Chart.tsx'
 import { LoadArrow } from './kit/LoadArrow.tsx'
-import { LOAD_SCALE, SideView } from './kit/SideView.tsx'
+import { SideView } from './kit/SideView.tsx'
+import { LOAD_SCALE } from './kit/side-view-scale.ts'
 
 type Props = FigureProps<typeof brakingDive>
 

@@ -1,13 +1,14 @@
 import type cgHeight from '../../src/calculators/cg-height.ts'
 import { ends, middle } from '../../src/calculators/interval.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { bikeShape } from './kit/bikeShape.ts'
 import { BikeNow } from './kit/BikeNow.tsx'
 import { CentreOfGravity } from './kit/CentreOfGravity.tsx'
 import { Dimension } from './kit/Dimension.tsx'
 import { LoadArrow } from './kit/LoadArrow.tsx'
 import { projection } from './kit/projection.ts'
-import { LOAD_SCALE, sideViewScale } from './kit/SideView.tsx'
+import { sideViewScale } from './kit/SideView.tsx'
+import { LOAD_SCALE } from './kit/side-view-scale.ts'
 import { round } from './kit/state.ts'
 
 /** The bike as it is weighed: one axle raised on a stand, one scale under the wheel that stays down, the weight acting through its centre. */

@@ -1,6 +1,6 @@
 import type chooseRate from '../../src/calculators/choose-rate.ts'
 import type { Snapshot } from '../../src/calculators/define.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 
 type Props = FigureProps<typeof chooseRate>
 type Row = Snapshot<typeof chooseRate>['picture']['rows'][number]

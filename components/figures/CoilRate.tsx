@@ -1,7 +1,7 @@
 import type coilRate from '../../src/calculators/coil-rate.ts'
 import { middle } from '../../src/calculators/interval.ts'
 import type { Say } from '../../src/calculators/say.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Dimension } from './kit/Dimension.tsx'
 import SpringCoils from './kit/SpringCoils.tsx'
 import { round } from './kit/state.ts'

@@ -1,6 +1,6 @@
 import type damping from '../../src/calculators/damping.ts'
 import type { Interval } from '../../src/calculators/define.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Chart } from './kit/Chart.tsx'
 import type { Curve, XY } from './kit/Chart.tsx'
 

@@ -1,6 +1,6 @@
 import type forkStack from '../../src/calculators/fork-stack.ts'
 import type { Snapshot } from '../../src/calculators/define.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Dimension } from './kit/Dimension.tsx'
 import { layoutFork } from './kit/forkLayout.ts'
 import type { ForkLeg } from './kit/forkLayout.ts'

@@ -1,7 +1,7 @@
 import { middle } from '../../src/calculators/interval.ts'
 import type marks from '../../src/calculators/marks.ts'
 import type { Say } from '../../src/calculators/say.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Leg } from './kit/Leg.tsx'
 import { round } from './kit/state.ts'
 

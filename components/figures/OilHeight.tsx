@@ -1,6 +1,6 @@
 import type oilHeight from '../../src/calculators/oil-height.ts'
 import type { Snapshot } from '../../src/calculators/define.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Chart } from './kit/Chart.tsx'
 import type { Band, Curve, XY } from './kit/Chart.tsx'
 import { Dimension } from './kit/Dimension.tsx'

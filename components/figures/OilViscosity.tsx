@@ -1,6 +1,6 @@
 import type oilViscosity from '../../src/calculators/oil-viscosity.ts'
 import type { Interval } from '../../src/calculators/define.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Chart } from './kit/Chart.tsx'
 import type { Curve, Point } from './kit/Chart.tsx'
 

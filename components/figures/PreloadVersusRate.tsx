@@ -1,7 +1,7 @@
 import { ends, middle } from '../../src/calculators/interval.ts'
 import type preload from '../../src/calculators/preload-versus-rate.ts'
 import type { Say } from '../../src/calculators/say.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Chart } from './kit/Chart.tsx'
 import type { Curve, Point, XY } from './kit/Chart.tsx'
 import { round } from './kit/state.ts'

@@ -2,7 +2,7 @@ import { middle } from '../../src/calculators/interval.ts'
 import type { Cell } from '../../src/calculators/define.ts'
 import type progressive from '../../src/calculators/progressive-spring.ts'
 import type { Say } from '../../src/calculators/say.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Chart } from './kit/Chart.tsx'
 import type { Point } from './kit/Chart.tsx'
 

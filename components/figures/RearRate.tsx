@@ -1,6 +1,6 @@
 import type rearRate from '../../src/calculators/rear-rate.ts'
 import type { Interval, Snapshot } from '../../src/calculators/define.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Chart } from './kit/Chart.tsx'
 import type { Point, XY } from './kit/Chart.tsx'
 

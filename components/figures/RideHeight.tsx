@@ -1,5 +1,5 @@
 import type rideHeight from '../../src/calculators/ride-height.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Details } from './kit/Details.tsx'
 import { SideView } from './kit/SideView.tsx'
 

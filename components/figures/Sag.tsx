@@ -1,7 +1,7 @@
 import { middle } from '../../src/calculators/interval.ts'
 import type sag from '../../src/calculators/sag.ts'
 import type { Say } from '../../src/calculators/say.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Dimension } from './kit/Dimension.tsx'
 import { Leg } from './kit/Leg.tsx'
 import { round } from './kit/state.ts'

@@ -1,7 +1,7 @@
 import { middle } from '../../src/calculators/interval.ts'
 import type { Say } from '../../src/calculators/say.ts'
 import type springTest from '../../src/calculators/spring-test.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Chart } from './kit/Chart.tsx'
 import type { Band, Point, XY } from './kit/Chart.tsx'
 

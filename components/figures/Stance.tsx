@@ -1,6 +1,6 @@
 import type { EndCurve } from '../../src/calculators/stance.ts'
 import type stance from '../../src/calculators/stance.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Aboard } from './kit/Aboard.tsx'
 import { Chart } from './kit/Chart.tsx'
 import type { ChartProps } from './kit/Chart.tsx'

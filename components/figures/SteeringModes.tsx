@@ -1,5 +1,5 @@
 import type steeringModes from '../../src/calculators/steering-modes.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Chart } from './kit/Chart.tsx'
 import type { Curve, Point, XY } from './kit/Chart.tsx'
 

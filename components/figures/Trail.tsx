@@ -1,6 +1,6 @@
 import { middle } from '../../src/calculators/interval.ts'
 import type trail from '../../src/calculators/trail.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { Dimension } from './kit/Dimension.tsx'
 import { round } from './kit/state.ts'
 import type { Spot } from './kit/state.ts'

@@ -1,6 +1,6 @@
 import { middle } from '../../src/calculators/interval.ts'
 import type tyreRadius from '../../src/calculators/tyre-radius.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { ContactPatch, patchMagnification } from './kit/ContactPatch.tsx'
 import { Dimension } from './kit/Dimension.tsx'
 import { sideViewScale, SideView } from './kit/SideView.tsx'

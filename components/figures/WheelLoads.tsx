@@ -1,5 +1,5 @@
 import type wheelLoads from '../../src/calculators/wheel-loads.ts'
-import type { FigureProps } from './index.ts'
+import type { FigureProps } from './props.ts'
 import { SideView } from './kit/SideView.tsx'
 import { Aboard } from './kit/Aboard.tsx'
 

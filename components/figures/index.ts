@@ -1,15 +1,5 @@
 import type { ComponentType } from 'preact'
-import type { Say } from '../../src/calculators/say.ts'
-import type { Snapshot } from '../../src/calculators/define.ts'
-
-/** What a figure receives: one computed state, the state before it when one is held, and the reader's units. */
-export interface FigureProps<D> {
-  now: Snapshot<D>
-  before: Snapshot<D> | null
-  say: Say
-  /** prefix for every id inside the SVG, so that two figures on a page don't share one */
-  prefix: string
-}
+import type { FigureProps } from './props.ts'
 
 /** The figure of each calculator. Each is a chunk of its own. */
 const figures: Record<string, () => Promise<{ default: unknown }>> = {

@@ -1,11 +1,5 @@
 import type { ComponentType } from 'preact'
-import type { Say } from '../../src/calculators/say.ts'
-
-/** What a still picture receives besides its own values. */
-export interface StillProps {
-  say: Say
-  prefix: string
-}
+import type { StillProps } from './props.ts'
 
 /** Pictures of chapters and procedures that belong to no calculator, by name. */
 const stills: Record<string, () => Promise<{ default: unknown }>> = {

@@ -21,7 +21,12 @@ const UNITS: Record<string, Unit> = {
 }
 
 /** One of an invented bike's own figures, as `fork.springRate`. */
-export function bikeFigure(bikes: Readonly<Record<string, BikeSpec>>, id: string, of: string, { digits, only }: { digits?: number; only?: 'metric' }): ShownValue {
+export function bikeFigure(
+  bikes: Readonly<Record<string, BikeSpec>>,
+  id: string,
+  of: string,
+  { digits, only }: { digits?: number; only?: 'metric' },
+): ShownValue {
   const bike = bikes[id]
   if (bike === undefined) throw new Error(`<Value bike="${id}">: there is no such bike; known are ${Object.keys(bikes).join(', ')}`)
   const value = of.split('.').reduce<unknown>((object, key) => (typeof object === 'object' && object !== null ? Reflect.get(object, key) : undefined), bike)

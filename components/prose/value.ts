@@ -63,7 +63,8 @@ export function showQuantity(si: number, unit: Unit, digits: number, signed: boo
 /** Computes the number for a `<Value>` in prose; refuses what the calculator does not know. */
 export function computeValue(definition: Definition, request: ValueRequest, bikes: Readonly<Record<string, BikeSpec>>): ShownValue {
   const output = definition.outputs[request.output]
-  if (output === undefined) throw new Error(`<Value calculator="${definition.id}">: no result “${request.output}”; it has ${Object.keys(definition.outputs).join(', ')}`)
+  if (output === undefined)
+    throw new Error(`<Value calculator="${definition.id}">: no result “${request.output}”; it has ${Object.keys(definition.outputs).join(', ')}`)
   const value = read(definition, request.given ?? {}, request, bikes)
   if (typeof value === 'string') return { metric: value, imperial: null }
   const column = columnOf(output, request.cell)

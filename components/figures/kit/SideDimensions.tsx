@@ -3,7 +3,7 @@ import type { Say } from '../../../src/calculators/say.ts'
 import { Dimension } from './Dimension.tsx'
 import { LoadArrow } from './LoadArrow.tsx'
 import type { Projection } from './projection.ts'
-import { LETTERS, LOAD_SCALE } from './SideView.tsx'
+import { LETTERS, LOAD_SCALE } from './side-view-scale.ts'
 
 /** Below the ground: loads as arrows under the contacts, wheelbase between them, trail ahead of the front one. */
 export function SideDimensions({ now, before, projection, say }: { now: BikePicture; before: BikePicture | null; projection: Projection; say: Say }) {

@@ -8,6 +8,7 @@ import { Exaggerate, EXAGGERATION } from './Exaggerate.tsx'
 import { Ghost } from './Ghost.tsx'
 import { bikeScale, projection } from './projection.ts'
 import type { Projection } from './projection.ts'
+import { LETTERS, LOAD_SCALE } from './side-view-scale.ts'
 import { SideDimensions } from './SideDimensions.tsx'
 
 interface SideViewProps {
@@ -28,11 +29,7 @@ interface SideViewProps {
 
 export const VIEW_WIDTH = 360
 const MARGIN = 8
-/** Room for one line of letters at their largest [viewBox units]. */
-export const LETTERS = 21
 const GROUND = 178
-/** Load arrows [viewBox units per newton]: 20 units per kN. */
-export const LOAD_SCALE = 0.02
 
 /** Viewbox units per metre of a side view: fixed by the bike as quoted, so that it does not breathe while a control moves. */
 export function sideViewScale({ geometry }: BikePicture): number {

@@ -1,6 +1,6 @@
 import ForkSectionKit from '../kit/ForkSection.tsx'
 import { Dimension } from '../kit/Dimension.tsx'
-import type { StillProps } from '../stills.ts'
+import type { StillProps } from '../props.ts'
 import { LEG } from './legs.ts'
 import { Window } from './bike.tsx'
 import { Frame, Words } from './parts.tsx'

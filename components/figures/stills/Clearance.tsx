@@ -1,4 +1,4 @@
-import type { StillProps } from '../stills.ts'
+import type { StillProps } from '../props.ts'
 import { Dimension } from '../kit/Dimension.tsx'
 import { direction, round } from '../kit/state.ts'
 import type { Spot } from '../kit/state.ts'

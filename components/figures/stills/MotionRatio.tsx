@@ -1,4 +1,4 @@
-import type { StillProps } from '../stills.ts'
+import type { StillProps } from '../props.ts'
 import { Dimension } from '../kit/Dimension.tsx'
 import { Bike, bikeAt, Window } from './bike.tsx'
 import { Call, Frame } from './parts.tsx'

@@ -1,4 +1,4 @@
-import type { StillProps } from '../stills.ts'
+import type { StillProps } from '../props.ts'
 import { Dimension } from '../kit/Dimension.tsx'
 import { Bike, Window } from './bike.tsx'
 import { Call, Floor, Frame } from './parts.tsx'
