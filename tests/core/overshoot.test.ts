@@ -28,8 +28,8 @@ function byQuadrature(dampingRatio: number, naturalFrequency: number, rampTime: 
 
 describe('rampOvershoot', () => {
   test('rampOvershoot agrees with the step response averaged over the ramp by quadrature', () => {
-    for (const zeta of [0, 0.05, 0.3, 0.4, 0.8]) {
-      for (const rampTime of [0.03, 0.1, 0.2, 0.5]) {
+    for (const zeta of [0, 0.3, 0.8]) {
+      for (const rampTime of [0.03, 0.2]) {
         const wanted = byQuadrature(zeta, 14, rampTime)
         // Simpson's rule over a ramp of up to 7 rad in 400 parts: 1e-9
         expectWithin(rampOvershoot({ dampingRatio: zeta, naturalFrequency: 14, rampTime }), Math.max(0, wanted), 1e-8)
