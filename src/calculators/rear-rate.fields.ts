@@ -1,6 +1,6 @@
 import type { InputValues } from './define.ts'
 
-const SHEET = 'Shock stroke ÷ wheel travel. The trade often states the inverse, leverage: choose it under “More”.'
+const SHEET = 'Shock stroke ÷ wheel travel. The trade often states the inverse, leverage: choose it under “More values”.'
 
 export const inputs = {
   springRate: {
