@@ -47,7 +47,7 @@ const inputs = {
   material: {
     kind: 'choice',
     label: 'Wire',
-    options: { drawn: 'cold-drawn steel', tempered: 'oil-tempered steel', stainless: 'stainless steel', unknown: "steel, I don’t know which" },
+    options: { drawn: 'cold-drawn steel', tempered: 'oil-tempered steel', stainless: 'stainless steel', unknown: 'steel, I don’t know which' },
     default: 'unknown',
     more: true,
   },
@@ -89,13 +89,13 @@ const outputs = {
   rate: { label: 'Rate (± covers about 95 %)', quantity: 'rate', unit: 'N/mm', digits: 2, lead: true },
   margin: { label: 'Left before the coils touch (±)', quantity: 'length', unit: 'mm', digits: 0, lead: true },
   solid: { label: 'Length with all coils touching', quantity: 'length', unit: 'mm', digits: 1 },
-  wireShare: { label: "Rate from the wire’s ± alone", quantity: 'share', unit: '%', digits: 1 },
+  wireShare: { label: 'Rate from the wire’s ± alone', quantity: 'share', unit: '%', digits: 1 },
   stress: { label: 'Shear stress when squeezed most', quantity: 'stress', unit: 'MPa', digits: 0 },
   force: { label: 'Force when squeezed most', quantity: 'force', unit: 'N', digits: 0 },
   activeCoils: { label: 'Coils that work', quantity: 'coils', unit: 'coils', digits: 2, more: true },
   index: { label: 'Spring index, mean coil over wire', quantity: 'ratio', unit: '', digits: 1, more: true },
-  outerShare: { label: "Rate from the outside diameter’s ± alone", quantity: 'share', unit: '%', digits: 1, more: true },
-  coilsShare: { label: "Rate from the count’s ± alone", quantity: 'share', unit: '%', digits: 1, more: true },
+  outerShare: { label: 'Rate from the outside diameter’s ± alone', quantity: 'share', unit: '%', digits: 1, more: true },
+  coilsShare: { label: 'Rate from the count’s ± alone', quantity: 'share', unit: '%', digits: 1, more: true },
 } as const
 
 export type CoilInputs = typeof inputs

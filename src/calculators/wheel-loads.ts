@@ -81,7 +81,10 @@ export default defineCalculator({
     'The bike stands upright and at rest on level ground, where its springs let it settle.',
     'Each person is one mass at a fixed place: a crouch or straight arms move it by several centimetres.',
   ],
-  leavesOut: ['Air: at road speed drag and lift shift load to the rear.', 'Fuel: 10 kg of it, six tenths of the way to the front axle, moves the share by less than half a point.'],
+  leavesOut: [
+    'Air: at road speed drag and lift shift load to the rear.',
+    'Fuel: 10 kg of it, six tenths of the way to the front axle, moves the share by less than half a point.',
+  ],
   inputs: {
     bike: { kind: 'bike', label: 'Bike', default: 'middleweight-roadster' },
     rider: riderMass,
