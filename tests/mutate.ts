@@ -14,7 +14,7 @@ const STANCE = ['stance', 'stanceCases', 'lift', 'scales']
 const THROUGH: Record<string, string[]> = {
   atmosphere: [],
   oilLevel: ['gas'],
-  balance: STANCE,
+  balance: ['balance', ...STANCE],
   bike: STANCE,
   newton: STANCE,
   scene: STANCE,
