@@ -29,9 +29,15 @@ function reserveRemark({ output, input }: State, say: Say): Remark {
 function forces({ output }: State, say: Say): Remark {
   const [transfer, brake] = [middle(output.transferPart) ?? 0, middle(output.brakePart) ?? 0]
   const share = brake / (brake + transfer)
+  // with hardly any front brake the wheel's own inertia pulls the fork out by more than the brake pushes it in
+  if (brake <= 0)
+    return {
+      kind: 'reading',
+      text: `Load transfer pushes the fork with ${say.quantity(transfer, 'N', 0)}. The front brake does not: slowing the wheel itself takes ${say.quantity(-brake, 'N', 0)} off.`,
+    }
   return {
     kind: 'reading',
-    text: `Load transfer pushes the fork with ${say.quantity(transfer, 'N', 0)}, the brake along the raked fork with ${say.quantity(brake, 'N', 0)}: ${say.quantity(share, '%', 0)} of the dive is no weight transfer. A stiffer spring changes neither.`,
+    text: `Load transfer pushes the fork with ${say.quantity(transfer, 'N', 0)}, the brake along the raked fork with ${say.quantity(brake, 'N', 0)}: ${say.quantity(share, '%', 0)} of the dive is not weight transfer. A stiffer spring changes neither.`,
   }
 }
 

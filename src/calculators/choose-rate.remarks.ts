@@ -37,7 +37,7 @@ function noneRemarks(rows: readonly Row[], say: Say): Remark[] {
     : all('static sag above the window') || all('no preload gives the rider sag')
       ? `Each is too stiff for the sag wanted. Try softer than ${say.quantity(softest.rate, 'N/mm', 1)}, or ask for less sag.`
       : all('static sag below the window')
-        ? `Each leaves too little static sag. Try stiffer than ${say.quantity(stiffest.rate, 'N/mm', 1)}.`
+        ? `Each leaves too little static sag. Try stiffer than ${say.quantity(stiffest.rate, 'N/mm', 1)}, or ask for more sag with the rider.`
         : 'The table says what each one misses. Widen the window that matters least to you.'
   return [{ kind: 'reading', text: `None of these meets everything. ${because}` }]
 }

@@ -45,7 +45,7 @@ function groundRemark({ output, input, say }: Told): Remark[] {
   if (mean !== null && mean - input.sag > 0.003 && input.rebound >= PACKS * Math.max(1, input.compression)) {
     remarks.push({
       kind: 'reading',
-      text: `Over the waves it rides ${say.change(mean - input.sag, 'mm', 1)} deeper than at rest. Rebound is so much slower than compression that the wheel is hit again before it is back: it packs down.`,
+      text: `Over the waves it rides ${say.quantity(mean - input.sag, 'mm', 1)} deeper than at rest. Rebound is so much slower than compression that the wheel is hit again before it is back: it packs down.`,
     })
   }
   return remarks

@@ -11,7 +11,7 @@ export function forkStackRemarks({ input, output, before, say }: RemarkContext<t
   const { preload } = output
   const remarks: Remark[] = []
   if (typeof preload === 'number')
-    remarks.push(...readingOf(preload, before?.output.preload, heightChange(output.frontTravel, before?.output.frontTravel), say.quantity, say.change))
+    remarks.push(...readingOf(preload, before?.output.preload, heightChange(output.frontTravel, before?.output.frontTravel), say.quantity))
   if (typeof output.spacer === 'number' && output.spacer < 0) {
     remarks.push({
       kind: 'next',
@@ -44,7 +44,7 @@ const heightChange = (now: unknown, was: unknown): number | null => (typeof now 
 
 type Write = (si: number, unit: 'mm', digits: number) => string
 
-function readingOf(preload: number, was: unknown, rise: number | null, quantity: Write, change: Write): Remark[] {
+function readingOf(preload: number, was: unknown, rise: number | null, quantity: Write): Remark[] {
   if (preload < 0) {
     return [
       {
@@ -58,7 +58,7 @@ function readingOf(preload: number, was: unknown, rise: number | null, quantity:
     return [
       {
         kind: 'reading',
-        text: `Preload has changed by ${change(preload - was, 'mm', 1)} and the front by ${change(rise, 'mm', 1)}. The rate has not changed.`,
+        text: `There is ${quantity(Math.abs(preload - was), 'mm', 1)} ${preload < was ? 'less' : 'more'} preload than before, and the front stands ${quantity(Math.abs(rise), 'mm', 1)} ${rise < 0 ? 'lower' : 'higher'}. The rate has not changed.`,
       },
     ]
   }

@@ -12,13 +12,13 @@ export const UNFELT = 40
 interface Told {
   input: { airHeight: number; oilAdded: number; temperature: number; gaugePressure: number; altitude: number }
   output: Readonly<Record<string, unknown>>
-  before?: { output: Readonly<Record<string, unknown>> }
+  before?: { input: Told['input']; output: Readonly<Record<string, unknown>> }
   say: Say
 }
 
 const number = (value: unknown): number | null => middle(value as never)
 
-function changeReading({ output, before, say }: Told): Remark[] {
+function changeReading({ input, output, before, say }: Told): Remark[] {
   const now = [number(output.gasSettled), number(output.gasAtFull)]
   const was = [number(before?.output.gasSettled), number(before?.output.gasAtFull)]
   if (now[0] === null || now[1] === null) return []
@@ -32,11 +32,13 @@ function changeReading({ output, before, say }: Told): Remark[] {
   }
   const [settled, full] = [now[0]! - was[0]!, now[1]! - was[1]!]
   const felt = Math.abs(settled) < UNFELT ? 'which friction hides' : 'enough to move the bike'
+  const sameAir = (['temperature', 'gaugePressure', 'altitude'] as const).every((id) => before?.input[id] === input[id])
+  const where = sameAir ? ' Oil height works at the end of the travel.' : ''
   const by = (force: number): string => `${say.quantity(Math.abs(force), 'N', 0)} ${force < 0 ? 'less' : 'more'}`
   return [
     {
       kind: 'reading',
-      text: `The air pushes ${by(settled)} than before where the bike sits, ${felt}, and ${by(full)} at full travel. Oil height works at the end of the travel.`,
+      text: `The air pushes ${by(settled)} than before where the bike sits, ${felt}, and ${by(full)} at full travel.${where}`,
     },
   ]
 }

@@ -89,7 +89,7 @@ function bothChanged({ output, before, say }: Held): Remark[] {
   return [
     text(
       'reading',
-      `Rate and preload both changed. At this load the height differs by ${say.change(rose, 'mm', 1)}; deeper in the travel the two forks part.${deep}`,
+      `Rate and preload both changed. At this load the front sits ${say.quantity(Math.abs(rose), 'mm', 1)} ${rose < 0 ? 'lower' : 'higher'}; deeper in the travel the two forks part.${deep}`,
     ),
   ]
 }

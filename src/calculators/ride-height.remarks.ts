@@ -49,7 +49,10 @@ function cautions(state: State, trailChange: number, say: Say): Remark[] {
       text: 'The tyre comes nearer to yokes and radiator at full travel, by the whole amount.',
     })
   if (state.input.by === 'shock')
-    list.push({ kind: 'caution', caution: 'stand-angle-after-height-change', text: 'The stand now leans the bike at another angle.' })
+    list.push(
+      { kind: 'caution', caution: 'chain-slack-after-rear-change', text: 'Check the chain’s slack after the height has changed.' },
+      { kind: 'caution', caution: 'stand-angle-after-height-change', text: 'The stand now leans the bike at a different angle.' },
+    )
   return list
 }
 
@@ -64,7 +67,7 @@ export function rideHeightRemarks({ input, output, before, say }: State & { befo
     const length = `Trail is ${say.quantity(Math.abs(trail), '%', 1)} ${trail < 0 ? 'shorter' : 'longer'}.`
     list.push({ kind: 'reading', text: `${length} ${loadSentence(load, total, say)}` })
     list.push({ kind: 'reading', text: whatItWas(input, moved, say) })
-    list.push(nextStep(moved, number(output.exposedTube), say), ...cautions({ input, output }, trail, say))
+    list.push(nextStep(input.by, moved, number(output.exposedTube), say), ...cautions({ input, output }, trail, say))
   } else {
     list.push({
       kind: 'reading',
@@ -80,11 +83,12 @@ export function rideHeightRemarks({ input, output, before, say }: State & { befo
   return list
 }
 
-function nextStep(moved: number, exposed: number, say: Say): Remark {
+function nextStep(by: HeightChange, moved: number, exposed: number, say: Say): Remark {
   if (Math.abs(moved) < RULE_NOISE) {
+    const also = by === 'shock' ? 'from the rear axle straight up to the tail, wheel hanging and standing' : 'the height of the bars above the ground as well'
     return {
       kind: 'next',
-      text: `At the mark the tube moves ${say.quantity(Math.abs(moved), 'mm', 1)}, less than a rule can tell. Measure the height of the bars above the ground as well.`,
+      text: `At the mark the tube moves ${say.quantity(Math.abs(moved), 'mm', 1)}, less than a rule can tell. Measure ${also}.`,
     }
   }
   return {

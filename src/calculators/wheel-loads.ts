@@ -55,7 +55,7 @@ function remarks({ input, output, before, say }: { input: Given; output: Results
     if (before.output.frontShare - output.frontShare > SHARE_THAT_MATTERS) {
       list.push({
         kind: 'reading',
-        text: `The share moved by more than five points. Choose rear preload first: the back has taken nearly all of it.`,
+        text: `The share moved by more than five points. Choose rear preload first: the back has taken ${say.quantity(1 - share, '%', 0)} of what was put aboard.`,
       })
     }
   } else {
