@@ -1,7 +1,7 @@
 import { STANDARD_GRAVITY } from './constants.ts'
 import { naturalFrequency } from './damping.ts'
 import { list, nonNegative } from './domain.ts'
-import { type Fork, forkForce, forkRate } from './fork.ts'
+import { type Fork, forkForce } from './fork.ts'
 import type { GasState } from './gas.ts'
 import { rampOvershoot } from './overshoot.ts'
 import type { Stance } from './stance.ts'
@@ -30,8 +30,7 @@ export function brakingOvershoot(
   return [change * Math.min(...shares), change * Math.max(...shares)]
 }
 
-/** Slope of the fork's force [N/m] between two travels [m], at the first where they coincide. */
+/** Slope of the fork's force [N/m] between two travels [m]; no number where they coincide, and there is nothing to go beyond. */
 function meanSlope(fork: Fork, x0: number, x1: number, state: GasState | undefined): number {
-  if (x1 - x0 < 1e-6) return forkRate(fork, x0, state)
   return (forkForce(fork, x1, state) - forkForce(fork, x0, state)) / (x1 - x0)
 }

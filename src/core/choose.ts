@@ -86,7 +86,7 @@ const legsWithSpring = (fork: Fork): number => fork.legs.filter((leg) => leg.spr
 
 /** Deflection at which the first of the fitted springs binds [m], or null. */
 function closesAt(fork: Fork): number | null {
-  const limits = fork.legs.flatMap((leg) => (leg.spring.length > 0 ? (springLimit(leg.spring) ?? []) : []))
+  const limits = fork.legs.flatMap((leg) => springLimit(leg.spring) ?? [])
   return limits.length > 0 ? Math.min(...limits) : null
 }
 
@@ -119,7 +119,7 @@ function rowFor({ bike, cases, target }: Choice, spring: { rate: number; closes:
   const braking = solveStance(changed, cases.braking)
   const overshoot = brakingOvershoot(changed.fork, rider, braking, cases.braking.gasState, spread)
   const left = braking.frontLimit.travel - braking.frontTravel
-  const row: RateRow = {
+  const row: Omit<RateRow, 'misses'> = {
     rate: spring.rate,
     preload: fitted.meets ? fitted.preload : null,
     riderSag: rider.frontTravel,
@@ -128,10 +128,8 @@ function rowFor({ bike, cases, target }: Choice, spring: { rate: number; closes:
     overshoot,
     reserve: [left - overshoot[1], left - overshoot[0]],
     coilBindMargin: spring.closes === null ? null : spring.closes - fitted.preload - bike.fork.travel,
-    misses: [],
   }
-  row.misses = missesOf(row, target, braking)
-  return row
+  return { ...row, misses: missesOf(row, target, braking) }
 }
 
 type Spread = Parameters<typeof brakingOvershoot>[4]
@@ -139,13 +137,13 @@ type Spread = Parameters<typeof brakingOvershoot>[4]
 // Sums of lengths differ from a target that they meet by rounding.
 const ROUNDING = 1e-9
 
-function missesOf(row: RateRow, { staticSag: [low, high], reserve }: ChoiceTarget, braking: Stance): Miss[] {
+function missesOf(row: Omit<RateRow, 'misses'>, { staticSag: [low, high], reserve }: ChoiceTarget, braking: Stance): Miss[] {
   const misses: Miss[] = []
   if (row.preload === null) misses.push('no preload gives the rider sag')
   if (row.staticSag < low - ROUNDING) misses.push('static sag below the window')
   if (row.staticSag > high + ROUNDING) misses.push('static sag above the window')
   if (braking.frontStop === 'bottomed' || braking.frontStop === 'coilBound') misses.push('bottoms under braking')
   if (row.reserve[0] < reserve - ROUNDING) misses.push('reserve below the target')
-  if (row.coilBindMargin !== null && row.coilBindMargin < -ROUNDING) misses.push('coil bind before full travel')
+  if ((row.coilBindMargin ?? Infinity) < -ROUNDING) misses.push('coil bind before full travel')
   return misses
 }

@@ -23,8 +23,8 @@ function show(value: unknown): string {
 
 /** Refuses what is not a finite number. */
 export function finite(parameter: string, value: unknown): number {
-  if (typeof value !== 'number' || !Number.isFinite(value)) throw new DomainError(parameter, value, 'must be a finite number')
-  return value
+  if (!Number.isFinite(value)) throw new DomainError(parameter, value, 'must be a finite number')
+  return value as number
 }
 
 /** Refuses what is not a finite number above 0. */

@@ -65,11 +65,18 @@ test('centreOfGravityHeight(…) with an uncertainty carries it through: of load
   expect(centreOfGravityHeight({ ...weighing, uncertainty: { load: 0 } }).uncertainty).toBe(0)
 })
 
+test('centreOfGravityHeight(…) allows all the weight on one wheel: the centre of gravity then stands above that axle', () => {
+  const weighing = { wheelbase: 1.45, frontLevel: 140, rearLevel: 140, lifted: 'rear', lift: 0.3, frontRadius: 0.3, rearRadius: 0.3 } as const
+  const height = centreOfGravityHeight({ ...weighing, otherWheelRaised: 280 })
+  same(height, 0.3 + 0.725 / Math.tan(Math.asin(0.3 / 1.45)), 1e-10)
+})
+
 test('centreOfGravityHeight(…) refuses what makes no sense', () => {
   const good = weigh(1.45, 0.71, 0.62, 0.3, 0.31, 'rear', 0.3)
   const bad: [object, string][] = [
     [{ wheelbase: 0 }, 'wheelbase'],
     [{ frontLevel: -1 }, 'frontLevel'],
+    [{ rearLevel: -1 }, 'rearLevel'],
     [{ frontLevel: 0, rearLevel: 0 }, 'rearLevel'],
     [{ lifted: 'both' }, 'lifted'],
     [{ lift: 0 }, 'lift'],

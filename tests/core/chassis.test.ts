@@ -152,3 +152,34 @@ test('pose(…) refuses what makes no sense', () => {
   expect(() => pose(plain, 0, NaN)).toThrow(expect.objectContaining({ parameter: 'rearTravel' }))
   expect(() => pose(plain, 0, 1)).toThrow('within reach of the swing arm')
 })
+
+// figures that are exact in binary, so that the limit itself can be stood on
+const square: Geometry = {
+  wheelbase: 1.5,
+  rake: 0.4,
+  pivot: { x: 0.5, z: 0.25 },
+  frontRadius: 0.25,
+  rearRadius: 0.25,
+  forkOffset: 0,
+  datum: { frontTravel: 0, rearTravel: 0 },
+}
+
+test('pose(…) refuses a swing arm that stands upright, and allows one that nearly does', () => {
+  expect(() => pose(square, 0, 0.5)).toThrow('within reach of the swing arm')
+  near(pose(square, 0, 0.4375).wheelbase, Math.hypot(1 + Math.sqrt(0.25 - 0.4375 ** 2), 0.4375), 1e-12)
+})
+
+test('pose(…) refuses wheels whose radii differ by the distance of the axles or more: neither then stands apart', () => {
+  const datum = { ...square.datum, frontRadius: 0.25, rearRadius: 0.25 }
+  for (const frontRadius of [1.75, 2]) {
+    expect(() => pose({ ...square, frontRadius, datum }, 0, 0)).toThrow(expect.objectContaining({ name: 'DomainError', parameter: 'wheelbase' }))
+  }
+  near(pose({ ...square, frontRadius: 1.5, datum }, 0, 0).wheelbase, Math.sqrt(1.5 ** 2 - 1.25 ** 2), 1e-12)
+})
+
+test('pose(…) refuses a pitch that lays the steering axis level or beyond', () => {
+  const raked: Geometry = { ...square, rake: 1.5 }
+  expect(() => pose(raked, 0, 0.2)).toThrow(expect.objectContaining({ name: 'DomainError', parameter: 'rake' }))
+  const there = pose(raked, 0, 0.05)
+  near(there.rake, 1.5 + there.pitch, 1e-12)
+})

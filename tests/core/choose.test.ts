@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Bike } from '../../src/core/bike.ts'
 import { type Choice, chooseRate, type RateRow } from '../../src/core/choose.ts'
+import { forkLimit } from '../../src/core/fork.ts'
 import { rampOvershoot } from '../../src/core/overshoot.ts'
 import { solveStance } from '../../src/core/stance.ts'
 import { expectRefusal, expectWithin } from './tolerance.ts'
@@ -41,6 +42,11 @@ const one = (change: Partial<Choice>): RateRow => {
 const fitted = (rate: number, preload: number): Bike => ({
   ...bike,
   fork: { ...bike.fork, legs: [0, 1].map(() => ({ ...leg, spring: [{ rate, closes: 0.17 }], preload })) },
+})
+/** The bike with springs that close at these deflections, one for each leg, or one for both. */
+const closing = (left: number, right = left): Bike => ({
+  ...bike,
+  fork: { ...bike.fork, legs: [left, right].map((closes) => ({ ...leg, spring: [{ rate: 9000, closes }] })) },
 })
 // stances balance to 1e-6 N, on rates of 10 kN/m and more
 const SAG = 1e-9
@@ -142,7 +148,51 @@ describe('chooseRate', () => {
 
   test('chooseRate has no coil-bind margin where the fitted spring never closes', () => {
     const open: Bike = { ...bike, fork: { ...bike.fork, legs: [0, 1].map(() => ({ ...leg, spring: [{ rate: 9000 }] })) } }
-    expect(one({ bike: open, rates: [9000] }).coilBindMargin).toBeNull()
+    const row = one({ bike: open, rates: [9000] })
+    expect(row.coilBindMargin).toBeNull()
+    expectWithin(row.preload ?? NaN, one({ rates: [9000] }).preload ?? NaN, SAG)
+  })
+
+  test('chooseRate counts coil bind from the leg that binds first', () => {
+    const [row] = chooseRate({ ...choice, bike: closing(0.17, 0.15), rates: [9000] })
+    expectWithin(row?.coilBindMargin ?? NaN, 0.15 - (row?.preload ?? NaN) - 0.12, SAG)
+  })
+
+  test('chooseRate meets the rider sag with coils that touch right there, and not with coils that touch half way', () => {
+    const { preload } = one({ rates: [9000] })
+    // a picometre of room for the rounding of the search
+    expectWithin(one({ rates: [9000], bike: closing(preload! + 0.036 + 1e-12) }).preload ?? NaN, preload!, SAG)
+    const early = one({ rates: [9000], bike: closing(preload! + 0.018) })
+    expect(early.preload).toBeNull()
+    expect(early.misses[0]).toBe('no preload gives the rider sag')
+  })
+
+  test('chooseRate meets the rider sag with no preload at all where the rate is so chosen', () => {
+    const { preload } = one({ rates: [9000] })
+    const unwound = (9000 * (preload! + 0.036)) / 0.036
+    // the quotient rounds to a preload of 0 for one of these neighbours at least
+    const rates = Array.from({ length: 41 }, (_, i) => unwound * (1 + (i - 20) * Number.EPSILON))
+    expect(chooseRate({ ...choice, rates }).some((row) => row.preload === 0 && !row.misses.includes('no preload gives the rider sag'))).toBe(true)
+  })
+
+  test('chooseRate counts as met what is met exactly: the window’s ends, the reserve, coils that touch at full travel', () => {
+    const { preload, staticSag, reserve } = one({ rates: [10500] })
+    const target = { ...choice.target, staticSag: [staticSag, staticSag] as const, reserve: reserve[0] }
+    expect(one({ rates: [10500], target, bike: closing(preload! + 0.12) }).misses).toEqual([])
+  })
+
+  test('chooseRate gives null where the gas locks at the wanted sag or before it: no spring is needed there', () => {
+    const area = (Math.PI / 4) * 0.038 ** 2
+    for (const lock of [0.03, 0.05]) {
+      const flooded = { ...leg, gas: { ...gas, airHeight: 0, stackVolume: area * (0.12 - lock) } }
+      const locked: Bike = { ...bike, fork: { ...bike.fork, legs: [flooded, flooded] } }
+      const cases = { ...choice.cases, braking: { payload, deceleration: 6 } }
+      // its own lock, to the last digit
+      const riderSag = lock === 0.03 ? 0.036 : forkLimit(locked.fork).travel
+      const row = one({ bike: locked, cases, rates: [9000], target: { ...choice.target, riderSag } })
+      expect(row.preload).toBeNull()
+      expect(row.riderSag).toBeLessThan(riderSag)
+    }
   })
 
   test('chooseRate does not depend on what is fitted now, but for where it closes', () => {
@@ -183,6 +233,7 @@ describe('chooseRate', () => {
     expectRefusal(() => one({ rampTimes: [-0.1] }), 'rampTimes')
     expectRefusal(() => one({ bike: { ...bike, fork: { ...bike.fork, legs: [{ ...leg, spring: [] }] } } }), 'bike.fork.legs')
     expectRefusal(() => one({ cases: { static: {}, rider: {} } as unknown as Choice['cases'] }), 'cases.braking')
+    expectRefusal(() => one({ cases: undefined as unknown as Choice['cases'] }), 'cases')
     expectRefusal(() => chooseRate(undefined as unknown as Choice), 'choice')
   })
 })

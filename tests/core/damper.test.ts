@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { damperForce, type Damper, type Law } from '../../src/core/damper.ts'
+import { damperForce, type Damper, isOneLine, kneeOf, type Law } from '../../src/core/damper.ts'
 import { expectRefusal, expectWithin, rounding } from './tolerance.ts'
 
 const digressive: Law = { kind: 'digressive', knee: { velocity: 0.1, force: 200 }, after: 500 }
@@ -46,5 +46,28 @@ describe('damperForce', () => {
     )
     expectRefusal(() => damperForce({ ...damper, rebound: { kind: 'cubic' } as unknown as Law }, 1), 'damper.rebound.kind')
     expectRefusal(() => damperForce(damper, NaN), 'velocity')
+  })
+})
+
+describe('kneeOf', () => {
+  test('kneeOf is the speed at which a digressive law bends, and null for laws without a bend', () => {
+    expect(kneeOf(digressive)).toBe(0.1)
+    expect(kneeOf({ kind: 'linear', coefficient: 800 })).toBeNull()
+    expect(kneeOf({ kind: 'square', coefficient: 800 })).toBeNull()
+  })
+})
+
+describe('isOneLine', () => {
+  test('isOneLine is true where damperForce is one straight line through rest, and nowhere else', () => {
+    const laws: Law[] = [{ kind: 'linear', coefficient: 800 }, { kind: 'linear', coefficient: 900 }, { kind: 'square', coefficient: 800 }, digressive]
+    for (const compression of laws) {
+      for (const rebound of laws) {
+        const bothWays: Damper = { compression, rebound }
+        // one line: odd in the velocity, and twice the force at twice the speed
+        const odd = damperForce(bothWays, 0.3) === -damperForce(bothWays, -0.3)
+        const even = damperForce(bothWays, 0.4) === 2 * damperForce(bothWays, 0.2)
+        expect(isOneLine(bothWays)).toBe(odd && even)
+      }
+    }
   })
 })

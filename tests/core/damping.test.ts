@@ -162,6 +162,11 @@ describe('dampedFree', () => {
     expectWithin(dampedFree({ ...start, stiffness: 0 }, 1e9), 0.1 + (5 * 2) / 100, rounding(1))
   })
 
+  test('dampedFree under a damper beyond measure creeps back as e^(−kt/c): the mass no longer matters', () => {
+    const system = { mass: 1, stiffness: 1, damping: 2e9, displacement: 1, velocity: 0 }
+    expectWithin(dampedFree(system, 2e9), Math.exp(-1), 1e-12) // the slow root is k/c to 1 part in 4e18
+  })
+
   test('dampedFree without damping keeps its energy', () => {
     fc.assert(
       fc.property(some(0.5, 300), some(100, 1e5), some(-0.1, 0.1), some(-2, 2), some(0, 2), (mass, stiffness, displacement, velocity, time) => {
@@ -182,6 +187,7 @@ describe('dampedFree', () => {
     expectRefusal(() => dampedFree({ ...system, stiffness: -1 }, 1), 'stiffness')
     expectRefusal(() => dampedFree({ ...system, mass: 0 }, 1), 'mass')
     expectRefusal(() => dampedFree({ ...system, velocity: NaN }, 1), 'velocity')
+    expectRefusal(() => dampedFree(undefined as unknown as typeof system, 1), 'system')
   })
 })
 
@@ -225,6 +231,8 @@ describe('transmissibility', () => {
   test('transmissibility stays finite at extremes and refuses resonance without damping', () => {
     expect(transmissibility({ frequencyRatio: 1e300, dampingRatio: 0.3 })).toBeLessThan(1e-299)
     expect(transmissibility({ frequencyRatio: 1e200, dampingRatio: 1e300 })).toBe(1)
+    expect(transmissibility({ frequencyRatio: 1, dampingRatio: 1.7e308 })).toBe(1)
+    expectRefusal(() => transmissibility(undefined as unknown as { frequencyRatio: number; dampingRatio: number }), 'shaking')
     expectRefusal(() => transmissibility({ frequencyRatio: 1, dampingRatio: 0 }), 'dampingRatio')
     expectRefusal(() => transmissibility({ frequencyRatio: -1, dampingRatio: 0.1 }), 'frequencyRatio')
     expectRefusal(() => transmissibility({ frequencyRatio: 1, dampingRatio: -0.1 }), 'dampingRatio')
