@@ -6,20 +6,19 @@ export interface Complex {
 
 type Matrix = number[][]
 
-const at = (a: Matrix, i: number, j: number): number => a[i]?.[j] ?? 0
+const at = (a: Matrix, i: number, j: number): number => a[i]![j]!
 
 function put(a: Matrix, i: number, j: number, value: number): void {
-  const row = a[i]
-  if (row) row[j] = value
+  a[i]![j] = value
 }
 
 /** Applies the reflection I − 2vvᵀ (v of length 1, on rows and columns from `start`) from both sides. */
 function reflect(a: Matrix, v: readonly number[], start: number): void {
-  for (let j = 0; j < a.length; j++) {
+  for (const j of a.keys()) {
     const dot = v.reduce((sum, x, k) => sum + x * at(a, start + k, j), 0)
     v.forEach((x, k) => put(a, start + k, j, at(a, start + k, j) - 2 * dot * x))
   }
-  for (let i = 0; i < a.length; i++) {
+  for (const i of a.keys()) {
     const dot = v.reduce((sum, x, k) => sum + x * at(a, i, start + k), 0)
     v.forEach((x, k) => put(a, i, start + k, at(a, i, start + k) - 2 * dot * x))
   }
@@ -35,24 +34,33 @@ function householder(x: readonly number[]): number[] | null {
 }
 
 function toHessenberg(a: Matrix): void {
-  for (let k = 0; k < a.length - 2; k++) {
-    const v = householder(a.slice(k + 1).map((row) => row[k] ?? 0))
+  for (const k of a.keys()) {
+    const v = householder(a.slice(k + 1).map((row) => row[k]!))
     if (v) reflect(a, v, k + 1)
     for (let i = k + 2; i < a.length; i++) put(a, i, k, 0)
   }
 }
 
-function blockEigenvalues(a: number, b: number, c: number, d: number): Complex[] {
+function blockEigenvalues(a: number, b: number, c: number, d: number): [Complex, Complex] {
   const half = (a - d) / 2
   const square = half * half + b * c
   const middle = (a + d) / 2
-  if (square < 0) return [1, -1].map((sign) => ({ re: middle, im: sign * Math.sqrt(-square) }))
+  if (square < 0) {
+    const im = Math.sqrt(-square)
+    return [
+      { re: middle, im },
+      { re: middle, im: -im },
+    ]
+  }
   const step = half + Math.sign(half || 1) * Math.sqrt(square)
-  return [d + step, step === 0 ? d : d - (b * c) / step].map((re) => ({ re, im: 0 }))
+  return [
+    { re: d + step, im: 0 },
+    { re: step === 0 ? d : d - (b * c) / step, im: 0 },
+  ]
 }
 
 /** One implicit double-shift QR sweep (Francis) over rows low…high, with shifts of this mean and of this imaginary part squared. */
-function sweep(h: Matrix, low: number, high: number, mean: number, spread: number): void {
+export function sweep(h: Matrix, low: number, high: number, mean: number, spread: number): void {
   // differences first: shifts are near the diagonal, and products would cancel
   const corner = at(h, low, low) - mean
   const below = at(h, low + 1, low)
@@ -83,14 +91,13 @@ function blockStart(h: Matrix, high: number, size: number): number {
  * for two far apart can hold each other up. A rare matrix turns in a circle even so: every tenth try takes others.
  * Source: Anderson et al., LAPACK's dlahqr, after Day 1996.
  */
-function shifts(h: Matrix, high: number, tries: number): [number, number] {
+export function shifts(h: Matrix, high: number, tries: number): [number, number] {
   const [a, b, c, d] = [at(h, high - 1, high - 1), at(h, high - 1, high), at(h, high, high - 1), at(h, high, high)]
   if (tries % 10 === 0) {
     const size = Math.abs(c) + Math.abs(at(h, high - 1, high - 2))
     return [d + 0.75 * size, 0.4375 * size * size]
   }
   const [first, second] = blockEigenvalues(a, b, c, d)
-  if (!first || !second) return [d, 0]
   return [Math.abs(first.re - d) < Math.abs(second.re - d) ? first.re : second.re, first.im * first.im]
 }
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { EigenvalueDecomposition, Matrix } from 'ml-matrix'
 import { describe, expect, test } from 'vitest'
-import { eigenvalues } from '../../src/core/eigen.ts'
+import { eigenvalues, shifts, sweep } from '../../src/core/eigen.ts'
 import { expectWithin } from './tolerance.ts'
 
 // hundredths from −10 to 10: the oracle stumbles over entries near the smallest number there is
@@ -63,6 +63,47 @@ describe('eigenvalues', () => {
     for (const { re, im } of eigenvalues([[2, 1, 0, 0], [0, 2, 1, 0], [0, 0, 2, 1], [0, 0, 0, 2]])) expectWithin(Math.hypot(re - 2, im), 0, 1e-3) // prettier-ignore
   })
 
+  test('eigenvalues make A − λI singular to within rounding for matrices of any size, full of zeros, and add up to trace and trace of the square', () => {
+    const sparse = fc.oneof({ weight: 2, arbitrary: fc.constant(0) }, { weight: 1, arbitrary: fc.integer({ min: -9, max: 9 }) })
+    const square = fc.integer({ min: 1, max: 7 }).chain((n) => fc.array(fc.array(sparse, { minLength: n, maxLength: n }), { minLength: n, maxLength: n }))
+    fc.assert(
+      fc.property(square, (matrix) => {
+        const found = eigenvalues(matrix)
+        expect(found).toHaveLength(matrix.length)
+        for (const value of found) expect(residual(matrix, value)).toBeLessThan(1e-7)
+        const trace = matrix.reduce((sum, row, i) => sum + row[i]!, 0)
+        const traceOfSquare = matrix.reduce((sum, row, i) => sum + row.reduce((part, x, j) => part + x * matrix[j]![i]!, 0), 0)
+        // 7 eigenvalues of at most 63 with rounding of some ten operations each, and their squares
+        const sum = (of: (value: { re: number; im: number }) => number): number => found.reduce((total, value) => total + of(value), 0)
+        expectWithin(
+          sum(({ re }) => re),
+          trace,
+          1e-11,
+        )
+        expectWithin(
+          sum(({ re, im }) => re * re - im * im),
+          traceOfSquare,
+          1e-9,
+        )
+        found.slice(1).forEach(({ re }, i) => expect(re).toBeLessThanOrEqual(found[i]!.re))
+      }),
+      { numRuns: 300 },
+    )
+  })
+
+  test('eigenvalues with one real part come largest imaginary part first', () => {
+    expect(eigenvalues([[0, -2, 0, 0], [2, 0, 0, 0], [0, 0, 0, -1], [0, 0, 1, 0]]).map(({ im }) => im)).toEqual([2, 1, -1, -2]) // prettier-ignore
+    expect(eigenvalues([[0, -1, 0, 0], [1, 0, 0, 0], [0, 0, 0, -2], [0, 0, 2, 0]]).map(({ im }) => im)).toEqual([2, 1, -1, -2]) // prettier-ignore
+  })
+
+  test('eigenvalues that coincide in a block of two are real', () => {
+    const double = [[1, 1], [-1, 3]] // prettier-ignore
+    expect(eigenvalues(double)).toEqual([
+      { re: 2, im: 0 },
+      { re: 2, im: 0 },
+    ])
+  })
+
   test('eigenvalues take other sizes', () => {
     expect(eigenvalues([[5]])).toEqual([{ re: 5, im: 0 }])
     const [first, second] = eigenvalues([
@@ -72,5 +113,59 @@ describe('eigenvalues', () => {
     expect(first).toEqual({ re: 0, im: 2 })
     expect(second).toEqual({ re: 0, im: -2 })
     expect(eigenvalues([])).toEqual([])
+  })
+})
+
+// A search with poor shifts still settles, only later: what they are has to be asked of them directly.
+describe('shifts', () => {
+  const ends = (a: number, b: number, c: number, d: number, above = 0): number[][] => [[7, 1, 1], [1, a, b], [above, c, d]] // prettier-ignore
+
+  test('shifts of a corner that swings are its pair: mean and squared imaginary part', () => {
+    // [[1, −5], [2, 3]]: λ² − 4λ + 13 = 0, so 2 ± 3i
+    const [mean, square] = shifts(ends(1, -5, 2, 3), 2, 1)
+    expectWithin(mean, 2, 1e-15)
+    expectWithin(square, 9, 1e-14)
+  })
+
+  test('shifts of a corner with real eigenvalues are the one nearer to the last entry, twice', () => {
+    // [[1, 2], [3, 2]]: 4 and −1; [[2, 2], [3, 1]] the same; 4 is nearer to 2, −1 to 1
+    for (const [corner, wanted] of [
+      [ends(1, 2, 3, 2), 4],
+      [ends(2, 2, 3, 1), -1],
+    ] as const) {
+      // prettier-ignore
+      const [mean, square] = shifts(corner, 2, 3)
+      expectWithin(mean, wanted, 1e-15)
+      expect(square).toBe(0)
+    }
+  })
+
+  test('shifts at every tenth try are those of dlahqr: last entry + 3/4 s, with −0.4375 s² off the diagonal, s the sum of the last two below it', () => {
+    const h = [[1, 2, 3, 4], [5, 6, 7, 8], [0, -2, 9, 1], [0, 0, 3, 10]] // prettier-ignore
+    for (const tries of [10, 20, 300]) expect(shifts(h, 3, tries)).toEqual([10 + 0.75 * 5, 0.4375 * 25])
+    expect(shifts(h, 3, 11)).not.toEqual(shifts(h, 3, 10))
+  })
+})
+
+describe('sweep', () => {
+  test('sweep with a pair of eigenvalues for shifts splits that pair off at once (Golub and Van Loan, 7.5: exact shifts deflate)', () => {
+    const h = [[4, 1, -2, 3, 1], [2, 3, 1, -1, 2], [0, 1, -2, 2, 1], [0, 0, 3, 1, -4], [0, 0, 0, 2, 2]] // prettier-ignore
+    for (const { re, im } of eigenvalues(h).filter((value) => value.im > 0)) {
+      const swept = h.map((row) => [...row])
+      sweep(swept, 0, 4, re, im * im)
+      expectWithin(swept[3]![2]!, 0, 1e-12) // rounding, a few times the entries
+      expectWithin(swept[3]![3]! + swept[4]![4]!, 2 * re, 1e-12)
+      // and it stays of Hessenberg form
+      for (let i = 2; i < 5; i++) for (let j = 0; j < i - 1; j++) expectWithin(swept[i]![j]!, 0, 1e-14)
+    }
+  })
+
+  test('sweep leaves what is outside its rows alone but for the turning', () => {
+    const h = [[5, 1, 1, 1, 1], [0, 4, 1, -2, 3], [0, 2, 3, 1, -1], [0, 0, 1, -2, 2], [0, 0, 0, 0, 6]] // prettier-ignore
+    const swept = h.map((row) => [...row])
+    sweep(swept, 1, 3, 0.5, 2)
+    expect([swept[0]![0], swept[4]![4]]).toEqual([5, 6])
+    expectWithin(Math.hypot(...swept[0]!.slice(1, 4)), Math.sqrt(3), 1e-14)
+    expectWithin(swept[1]![1]! + swept[2]![2]! + swept[3]![3]!, 5, 1e-14)
   })
 })
