@@ -106,7 +106,10 @@ function lifting({ input, output }: State, say: Say): Remark[] {
 function heights({ input }: State): Remark[] {
   const list: Remark[] = []
   if (input.shockLengthChange !== 0 || input.rearPreloadChange !== 0 || input.rearRadiusChange !== 0)
-    list.push({ kind: 'caution', caution: 'stand-angle-after-height-change', text: 'The stand now leans the bike at another angle.' })
+    list.push(
+      { kind: 'caution', caution: 'chain-slack-after-rear-change', text: 'Check the chain’s slack after the height has changed.' },
+      { kind: 'caution', caution: 'stand-angle-after-height-change', text: 'The stand now leans the bike at a different angle.' },
+    )
   if (input.tubeRaise > 0 || input.frontRadiusChange > 0)
     list.push({ kind: 'caution', caution: 'clearance-at-full-travel', text: 'The front tyre comes nearer to yokes and radiator at full travel.' })
   return list
