@@ -6,6 +6,9 @@ export interface Complex {
 
 type Matrix = number[][]
 
+// Entries below this are near the end of what a number holds: a direction taken from them has lost its digits. LAPACK's dlahqr has such a limit too.
+const TINY = 1e-290
+
 const at = (a: Matrix, i: number, j: number): number => a[i]![j]!
 
 function put(a: Matrix, i: number, j: number, value: number): void {
@@ -24,10 +27,10 @@ function reflect(a: Matrix, v: readonly number[], start: number): void {
   }
 }
 
-/** The unit vector whose reflection turns x into a multiple of the first axis; null if x lies on it already. */
+/** The unit vector whose reflection turns x into a multiple of the first axis; null if x lies on it already, or as good as. */
 function householder(x: readonly number[]): number[] | null {
   const [first = 0, ...rest] = x
-  if (rest.every((entry) => entry === 0)) return null
+  if (rest.every((entry) => Math.abs(entry) < TINY)) return null
   const head = first + Math.sign(first || 1) * Math.hypot(...x)
   const length = Math.hypot(head, ...rest)
   return [head / length, ...rest.map((entry) => entry / length)]
@@ -78,7 +81,7 @@ export function sweep(h: Matrix, low: number, high: number, mean: number, spread
 function blockStart(h: Matrix, high: number, size: number): number {
   for (let k = high; k > 0; k--) {
     const neighbours = Math.abs(at(h, k, k)) + Math.abs(at(h, k - 1, k - 1))
-    if (Math.abs(at(h, k, k - 1)) <= Number.EPSILON * Math.max(neighbours, size)) {
+    if (Math.abs(at(h, k, k - 1)) <= Math.max(TINY, Number.EPSILON * Math.max(neighbours, size))) {
       put(h, k, k - 1, 0)
       return k
     }

@@ -91,6 +91,21 @@ describe('eigenvalues', () => {
     )
   })
 
+  test('eigenvalues settle where neighbours of 0 would hold a sweep up for ever: a pair of ±0.001 i beside a block that is nothing but rounding', () => {
+    // prettier-ignore
+    const hollow = [[0, 2e-8, 0, 0, 0, 0], [0, 0, -0.2, 0, 0, 0], [0, 0, 0, -2e-16, 0, 0], [0, 0, 0, 0, 2e-9, 0], [0, 0, 0, -1e-17, 0, -0.001], [0, 0, 0, 0, 0.001, 0]]
+    const found = eigenvalues(hollow)
+    const sizes = found.map(({ re, im }) => Math.hypot(re, im)).sort((a, b) => b - a)
+    for (const [i, size] of sizes.entries()) expectWithin(size, i < 2 ? 1e-3 : 0, i < 2 ? 1e-12 : 1e-6) // a defective block carries a root of rounding
+    expectWithin(Math.max(...found.map(({ im }) => im)), 1e-3, 1e-12)
+  })
+
+  test('eigenvalues of a small block beside a large one keep their own digits', () => {
+    // [[1, 1], [2, 1]] has 1 ± √2
+    const found = eigenvalues([[1, 0, 0], [0, 1e-20, 1e-20], [0, 2e-20, 1e-20]]).map(({ re }) => re) // prettier-ignore
+    for (const [i, wanted] of [1, 1e-20 * (1 + Math.SQRT2), 1e-20 * (1 - Math.SQRT2)].entries()) expectWithin(found[i]!, wanted, 1e-12 * Math.abs(wanted))
+  })
+
   test('eigenvalues with one real part come largest imaginary part first', () => {
     expect(eigenvalues([[0, -2, 0, 0], [2, 0, 0, 0], [0, 0, 0, -1], [0, 0, 1, 0]]).map(({ im }) => im)).toEqual([2, 1, -1, -2]) // prettier-ignore
     expect(eigenvalues([[0, -1, 0, 0], [1, 0, 0, 0], [0, 0, 0, -2], [0, 0, 2, 0]]).map(({ im }) => im)).toEqual([2, 1, -1, -2]) // prettier-ignore
