@@ -33,6 +33,21 @@ function firstQuantity(definition: Definition): string | null {
   return found?.[0] ?? null
 }
 
+/** Changes the first quantity by three presses of its button, or a text or cell; returns the input's name and what it now holds. */
+async function changeSomething(definition: Definition, form: Locator): Promise<[name: string, value: string]> {
+  const name = firstQuantity(definition)
+  if (name !== null) {
+    const button = form.locator(`[data-field="${name}"] button.step`).last()
+    for (let press = 0; press < 3; press++) await button.click()
+    return [name, await form.locator(`input[name="${name}"]`).inputValue()]
+  }
+  const [id, input] = Object.entries(definition.inputs).findLast(([, each]) => each.kind === 'text' || each.kind === 'table')!
+  const field = form.locator(`[data-field="${id}"] input[type="text"]`).first()
+  const value = await field.inputValue()
+  await field.fill(input.kind === 'text' ? value.replace(/^\d+/, (digits) => String(Number(digits) + 10)) : String(Number(value) + 1))
+  return [id, await field.inputValue()]
+}
+
 const outputsOf = (form: Locator): Promise<string> =>
   form.locator('output').evaluateAll((all) => all.map((output) => `${(output as HTMLOutputElement).name}=${output.textContent}`).join('\n'))
 /** Texts and the numbers of the drawing: a moved line counts as much as another label. */
@@ -43,27 +58,12 @@ describe.each(calculatorIds.map((id) => [id] as const))('%s', (id) => {
     const definition = await loadCalculator(id)
     const { page, form, close } = await openCalculator(`/calculators/${id}/`)
     const [before, drawn] = [await outputsOf(form), await pictureOf(form)]
-    const name = firstQuantity(definition)
-    if (name === null) {
-      const text = Object.entries(definition.inputs).findLast(([, input]) => input.kind === 'text' || input.kind === 'table')
-      expect(text, 'an input to change').toBeDefined()
-      const field = form.locator(`[data-field="${text![0]}"] input[type="text"]`).first()
-      const value = await field.inputValue()
-      await field.fill(text![1].kind === 'text' ? value.replace(/^\d+/, (digits) => String(Number(digits) + 10)) : String(Number(value) + 1))
-    } else {
-      const button = form.locator(`[data-field="${name}"] button.step`).last()
-      for (let press = 0; press < 3; press++) await button.click()
-    }
-    await page.waitForFunction(
-      (was) =>
-        [...document.querySelectorAll('form[data-calculator] output')]
-          .map((output) => `${(output as HTMLOutputElement).name}=${output.textContent}`)
-          .join('\n') !== was,
-      before,
-    )
+    const [name, value] = await changeSomething(definition, form)
+    // the address follows once the values stand still: then results and picture are those of the last change
+    await page.waitForFunction(([key, wanted]) => new URLSearchParams(location.search).get(key)?.split(/[:;]/).includes(wanted), [name, value] as const)
     const after = await outputsOf(form)
+    expect(after).not.toBe(before)
     expect(await pictureOf(form)).not.toBe(drawn)
-    await page.waitForFunction(() => location.search.includes('v='))
     const fresh = await openCalculator(`/calculators/${id}/${new URL(page.url()).search}`)
     await fresh.page.waitForFunction(
       (wanted) =>
