@@ -22,7 +22,16 @@ export default defineConfig({
   integrations: [mdx(), preact(), afterBuild()],
   security: {
     csp: {
-      directives: ["default-src 'none'", "img-src 'self' data:", "font-src 'self'", "connect-src 'self'", "worker-src 'self'", "manifest-src 'self'", "base-uri 'none'", "form-action 'self'"],
+      directives: [
+        "default-src 'none'",
+        "img-src 'self' data:",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "worker-src 'self'",
+        "manifest-src 'self'",
+        "base-uri 'none'",
+        "form-action 'self'",
+      ],
       scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"] },
       styleDirective: { resources: ["'self'"] },
     },

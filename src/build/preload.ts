@@ -19,7 +19,9 @@ export class Modules {
     const known = this.#imports.get(file)
     if (known) return known
     const [imports] = parse(await readFile(path.join(this.#folder, file), 'utf8'))
-    const found = imports.flatMap((each) => ((each.type === 'static' || each.type === 'reexport-star') && each.specifier ? [path.basename(each.specifier)] : []))
+    const found = imports.flatMap((each) =>
+      (each.type === 'static' || each.type === 'reexport-star') && each.specifier ? [path.basename(each.specifier)] : [],
+    )
     this.#imports.set(file, found)
     return found
   }
@@ -57,12 +59,15 @@ export async function preloadIslands(root: string, folder = '_astro'): Promise<n
     const html = await readFile(path.join(root, page), 'utf8')
     const wanted = new Set<string>()
     let prefix = ''
-    for (const [, componentUrl, rendererUrl, id] of html.matchAll(/<astro-island[^>]*? component-url="([^"]+)"[^>]*? renderer-url="([^"]+)"[^>]*?props="\{&quot;id&quot;:\[0,&quot;([\w-]+)&quot;\]/g)) {
+    for (const [, componentUrl, rendererUrl, id] of html.matchAll(
+      /<astro-island[^>]*? component-url="([^"]+)"[^>]*? renderer-url="([^"]+)"[^>]*?props="\{&quot;id&quot;:\[0,&quot;([\w-]+)&quot;\]/g,
+    )) {
       const component = path.basename(componentUrl!)
       prefix = componentUrl!.slice(0, -component.length)
       if (!lazy.has(component)) lazy.set(component, await lazyFiles(path.join(root, folder), component, modules))
       const own = lazy.get(component)!.get(id!)
-      if (own?.length !== 2) throw new Error(`${page}: the island's script does not name the modules of “${id}”; src/build/preload.ts no longer fits the bundler's output`)
+      if (own?.length !== 2)
+        throw new Error(`${page}: the island's script does not name the modules of “${id}”; src/build/preload.ts no longer fits the bundler's output`)
       for (const file of await modules.closure([component, path.basename(rendererUrl!), ...own])) wanted.add(file)
     }
     if (wanted.size === 0) continue

@@ -56,7 +56,9 @@ export async function createSiteServer(root: string, base = '/'): Promise<Server
     const served = file ?? path.join(root, '404.html')
     const headers = Object.assign({}, ...rules.filter(({ pattern }) => matches(pattern, inside ?? '/')).map((rule) => rule.headers)) as Headers
     response.writeHead(file ? 200 : 404, { ...headers, 'content-type': TYPES[path.extname(served)] ?? 'application/octet-stream' })
-    createReadStream(served).on('error', () => response.end()).pipe(response)
+    createReadStream(served)
+      .on('error', () => response.end())
+      .pipe(response)
   }
   return createServer((request, response) => {
     answer(request, response).catch(() => response.writeHead(400).end())

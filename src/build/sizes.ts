@@ -14,7 +14,9 @@ function kindOf(page: string): string {
 /** A page's first load: the page, its styles, and the scripts that it names. */
 async function weigh(root: string, page: string, seen: Map<string, number>): Promise<{ html: number; css: number; script: number }> {
   const html = await readFile(path.join(root, page), 'utf8')
-  const named = new Set([...html.matchAll(/(?:href|src|component-url|renderer-url)="([^"]+\.(?:css|js))"/g)].map((match) => match[1]!.replace(/^.*?(?=_astro\/)/, '')))
+  const named = new Set(
+    [...html.matchAll(/(?:href|src|component-url|renderer-url)="([^"]+\.(?:css|js))"/g)].map((match) => match[1]!.replace(/^.*?(?=_astro\/)/, '')),
+  )
   const total = { html: compressed(Buffer.from(html)), css: 0, script: 0 }
   for (const file of named) {
     if (!seen.has(file)) seen.set(file, await readFile(path.join(root, file)).then(compressed, () => 0))

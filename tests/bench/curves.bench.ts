@@ -6,7 +6,8 @@ import { bikes } from '../calculators/bikes.ts'
 import { measure, report } from './measure.ts'
 
 const gas = { tubeDiameter: 0.043, boreDiameter: 0.038, airHeight: 0.13 }
-const groups = (count: number): CoilGroup[] => Array.from({ length: count }, (_, index) => (index === count - 1 ? { rate: 9000 * count } : { rate: 9000 * count, closes: 0.02 / count + index * 1e-4 }))
+const groups = (count: number): CoilGroup[] =>
+  Array.from({ length: count }, (_, index) => (index === count - 1 ? { rate: 9000 * count } : { rate: 9000 * count, closes: 0.02 / count + index * 1e-4 }))
 const forkWith = (count: number): Fork => {
   const leg = { spring: groups(count), preload: 0.015, gas }
   return { travel: 0.12, legs: [leg, leg] }
@@ -25,13 +26,21 @@ function growth(sizes: readonly number[], medians: readonly number[]): string {
   return (x.reduce((sum, each, index) => sum + (each - mx) * (y[index]! - my), 0) / x.reduce((sum, each) => sum + (each - mx) ** 2, 0)).toFixed(2)
 }
 
-report('force curve of 200 points, one coil group', measure(() => curve(forkWith(1), 200)))
+report(
+  'force curve of 200 points, one coil group',
+  measure(() => curve(forkWith(1), 200)),
+)
 
 const sizes = [100, 200, 400, 800, 1600]
 const one = forkWith(1)
 const bySize = sizes.map((size) => measure(() => curve(one, size)))
 sizes.forEach((size, index) => report(`  ${size} points`, bySize[index]!))
-console.log(`  grows with the power ${growth(sizes, bySize.map(({ median }) => median))} of the number of points (1 is linear)`)
+console.log(
+  `  grows with the power ${growth(
+    sizes,
+    bySize.map(({ median }) => median),
+  )} of the number of points (1 is linear)`,
+)
 
 const counts = [4, 8, 16, 32, 64]
 const byGroups = counts.map((count) => {
@@ -39,7 +48,12 @@ const byGroups = counts.map((count) => {
   return measure(() => curve(fork, 200))
 })
 counts.forEach((count, index) => report(`  200 points, ${count} groups`, byGroups[index]!))
-console.log(`  grows with the power ${growth(counts, byGroups.map(({ median }) => median))} of the number of coil groups (at most 1 is linear or better)`)
+console.log(
+  `  grows with the power ${growth(
+    counts,
+    byGroups.map(({ median }) => median),
+  )} of the number of coil groups (at most 1 is linear or better)`,
+)
 
 const roadster = bikes['middleweight-roadster']!
 let seed = 1

@@ -27,11 +27,13 @@ for (const id of calculatorIds) {
       Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!.set!.call(slider, String(value))
       const start = performance.now()
       slider.dispatchEvent(new Event('input', { bubbles: true }))
-      await new Promise<void>((done) => requestAnimationFrame(() => {
-        const channel = new MessageChannel()
-        channel.port1.onmessage = () => done()
-        channel.port2.postMessage(0)
-      }))
+      await new Promise<void>((done) =>
+        requestAnimationFrame(() => {
+          const channel = new MessageChannel()
+          channel.port1.onmessage = () => done()
+          channel.port2.postMessage(0)
+        }),
+      )
       all.push(performance.now() - start)
     }
     return all.slice(10)

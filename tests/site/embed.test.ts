@@ -12,7 +12,11 @@ afterAll(() => site.close())
 
 test('an embedded calculator on a page of another origin works, tells its height, follows the colours, links to the full page and stores nothing', async () => {
   const host = createServer((_request, response) => {
-    response.setHeader('content-type', 'text/html').end(`<!doctype html><html lang="en" style="color-scheme: dark"><title>host</title><script>addEventListener('message', (e) => { if (e.data && e.data.type === 'witness-mark:height') { window.told = e.data; document.querySelector('iframe').style.height = e.data.height + 'px' } })</script><iframe src="${site.origin}/embed/sag/?v=1&settledUp=121" title="Sag" width="700" height="200"></iframe>`)
+    response
+      .setHeader('content-type', 'text/html')
+      .end(
+        `<!doctype html><html lang="en" style="color-scheme: dark"><title>host</title><script>addEventListener('message', (e) => { if (e.data && e.data.type === 'witness-mark:height') { window.told = e.data; document.querySelector('iframe').style.height = e.data.height + 'px' } })</script><iframe src="${site.origin}/embed/sag/?v=1&settledUp=121" title="Sag" width="700" height="200"></iframe>`,
+      )
   })
   await new Promise<void>((done) => host.listen(0, '127.0.0.1', done))
   const context = await site.browser.newContext({ colorScheme: 'dark' })

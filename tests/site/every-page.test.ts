@@ -21,7 +21,8 @@ function watch(context: BrowserContext, address: () => string, faults: Seen[]): 
   context.on('console', (message) => faults.push({ page: address(), fault: `console ${message.type()}: ${message.text()}` }))
   context.on('weberror', (error) => faults.push({ page: address(), fault: `error: ${error.error().message}` }))
   context.on('request', (request) => {
-    if (!request.url().startsWith(site.origin) && !request.url().startsWith('data:') && !request.url().startsWith('blob:')) faults.push({ page: address(), fault: `left the origin: ${request.url()}` })
+    if (!request.url().startsWith(site.origin) && !request.url().startsWith('data:') && !request.url().startsWith('blob:'))
+      faults.push({ page: address(), fault: `left the origin: ${request.url()}` })
   })
 }
 
@@ -31,7 +32,9 @@ async function violations(page: Page): Promise<string[]> {
   return page.evaluate(async () => {
     const checker = (window as unknown as { axe: typeof axe }).axe
     const { violations: found } = await checker.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })
-    return found.flatMap((violation) => violation.nodes.map((node) => `${violation.id}: ${node.target.join(' ')} – ${node.failureSummary?.split('\n')[1]?.trim() ?? ''}`))
+    return found.flatMap((violation) =>
+      violation.nodes.map((node) => `${violation.id}: ${node.target.join(' ')} – ${node.failureSummary?.split('\n')[1]?.trim() ?? ''}`),
+    )
   })
 }
 
@@ -53,12 +56,26 @@ async function inspect(addresses: readonly string[], options: Parameters<Site['b
 describe('every page', () => {
   const pages = builtPages().filter((page) => page !== '/404.html')
 
-  test.each([0, 1])('passes the accessibility checker, logs nothing, and asks nothing of other origins (half %d)', async (half) => {
-    expect(await inspect(pages.filter((_, index) => index % 2 === half), { viewport: { width: 1280, height: 900 } })).toEqual([])
-  }, 400_000)
+  test.each([0, 1])(
+    'passes the accessibility checker, logs nothing, and asks nothing of other origins (half %d)',
+    async (half) => {
+      expect(
+        await inspect(
+          pages.filter((_, index) => index % 2 === half),
+          { viewport: { width: 1280, height: 900 } },
+        ),
+      ).toEqual([])
+    },
+    400_000,
+  )
 
   test('one page of each kind passes in the dark theme on a phone', async () => {
-    expect(await inspect(onePageOfEachKind().filter((page) => page !== '/404.html'), { viewport: { width: 360, height: 740 }, colorScheme: 'dark' })).toEqual([])
+    expect(
+      await inspect(
+        onePageOfEachKind().filter((page) => page !== '/404.html'),
+        { viewport: { width: 360, height: 740 }, colorScheme: 'dark' },
+      ),
+    ).toEqual([])
   }, 300_000)
 
   test('one page of each kind does not scroll sideways at 320 px', async () => {

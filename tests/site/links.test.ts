@@ -35,7 +35,11 @@ describe('internal links of the built site', () => {
   })
 
   test('no page carries a style attribute or an inline event handler, which the policy blocks', () => {
-    const found = [...documents].flatMap(([page, document]) => [...document.querySelectorAll('*')].filter((element) => [...element.attributes].some(({ name }) => name === 'style' || /^on[a-z]+$/.test(name))).map((element) => `${page}: ${element.outerHTML.slice(0, 90)}`))
+    const found = [...documents].flatMap(([page, document]) =>
+      [...document.querySelectorAll('*')]
+        .filter((element) => [...element.attributes].some(({ name }) => name === 'style' || /^on[a-z]+$/.test(name)))
+        .map((element) => `${page}: ${element.outerHTML.slice(0, 90)}`),
+    )
     expect(found).toEqual([])
   })
 
