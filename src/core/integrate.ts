@@ -98,7 +98,6 @@ class Stepper {
   accept(): void {
     this.y.set(this.end)
     this.slopes[0]!.set(this.slopes[6]!)
-    this.prepared = false
   }
 }
 

@@ -70,9 +70,8 @@ function mixed(A: Matrix2, B: Matrix2): number {
   return A[0][0] * B[1][1] + B[0][0] * A[1][1] - A[0][1] * B[1][0] - B[0][1] * A[1][0]
 }
 
-/** Real roots of a u² + b u + c, ascending. */
+/** Real roots of a u² + b u + c, ascending; with a = 0 the second is infinite, and fails every test that its user makes. */
 function quadraticRoots(a: number, b: number, c: number): number[] {
-  if (a === 0) return b === 0 ? [] : [-c / b]
   const square = b * b - 4 * a * c
   if (square < 0) return []
   const q = -(b + Math.sign(b || 1) * Math.sqrt(square)) / 2

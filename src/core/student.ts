@@ -5,8 +5,9 @@ import { bracketedRoot } from './root.ts'
  * Factor [1] that widens a standard uncertainty to an interval of the given probability, from the degrees of freedom (infinite: normal).
  * Refuses degrees not above 0 and a probability not between 0 and 1. Source: Student's t; JCGM 100:2008, table G.2.
  */
-export function coverageFactor({ degreesOfFreedom, probability }: { degreesOfFreedom: number; probability: number }): number {
-  const unlimited = record('arguments', { degreesOfFreedom }).degreesOfFreedom === Infinity
+export function coverageFactor(wanted: { degreesOfFreedom: number; probability: number }): number {
+  const { degreesOfFreedom, probability } = record('wanted', wanted)
+  const unlimited = degreesOfFreedom === Infinity
   if (!unlimited) positive('degreesOfFreedom', degreesOfFreedom)
   between('probability', probability, 0, 1)
   if (degreesOfFreedom <= MANY) return quantile(degreesOfFreedom, probability)
@@ -30,7 +31,6 @@ function coverage(degrees: number, t: number): number {
   const inside = (t * t) / (degrees + t * t)
   const outside = degrees / (degrees + t * t)
   const a = degrees / 2
-  if (t === 0) return 0
   const scale = Math.exp(a * Math.log(outside) + 0.5 * Math.log(inside)) * inverseBeta(a)
   // The fraction settles fast on one side of the hump only.
   if (inside < 1.5 / (a + 2.5)) return 2 * scale * betaFraction(inside, 0.5, a)

@@ -22,7 +22,7 @@ export function propagate(measure: (values: number[]) => number, values: readonl
   }
   const at = (index: number, shift: number): number => {
     const moved = [...values]
-    if (index >= 0) moved[index]! += shift
+    moved[index]! += shift
     return finite('measure', measure(moved))
   }
   const contributions = standardUncertainties.map((uncertainty, index) => {
@@ -31,5 +31,5 @@ export function propagate(measure: (values: number[]) => number, values: readonl
     const step = Math.max(STEP * uncertainty, 1e-9 * Math.abs(values[index]!))
     return Math.abs(((at(index, step) - at(index, -step)) / (2 * step)) * uncertainty)
   })
-  return { value: at(-1, 0), uncertainty: representable('uncertainty', Math.hypot(...contributions)), contributions }
+  return { value: finite('measure', measure([...values])), uncertainty: representable('uncertainty', Math.hypot(...contributions)), contributions }
 }

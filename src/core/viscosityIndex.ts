@@ -2,15 +2,13 @@ import { DomainError, finite, positive, record } from './domain.ts'
 import { bracketedRoot } from './root.ts'
 import { AT_100, INDEX_0, INDEX_100 } from './viscosityIndexTable.ts'
 
-const LAST = AT_100.length - 1
-
 /** L and H of ASTM D2270 [mm²/s] for a viscosity at 100 °C of at least 2 mm²/s. */
 function references(at100: number): { low: number; high: number } {
   if (at100 > 70) {
     return { low: (0.8353 * at100 + 14.67) * at100 - 216, high: (0.1684 * at100 + 11.85) * at100 - 97 }
   }
   const found = AT_100.findIndex((entry) => entry >= at100)
-  const upper = Math.min(Math.max(found, 1), LAST)
+  const upper = Math.max(found, 1)
   const [x0 = 0, x1 = 1] = AT_100.slice(upper - 1, upper + 1)
   const share = (at100 - x0) / (x1 - x0)
   return { low: between(INDEX_0, upper, share), high: between(INDEX_100, upper, share) }

@@ -125,7 +125,8 @@ export function whippleMatrices(parameters: WhippleParameters): WhippleMatrices 
       [0, ((SA + spinFront * sin) * cos) / p.w],
     ],
   }
-  if (!(matrices.M[0][0] > 0) || !(determinant(matrices.M) > 0)) {
+  // The inertia in roll is a sum of what was checked to be 0 or above, so the determinant alone tells.
+  if (!(determinant(matrices.M) > 0)) {
     throw new DomainError('parameters', parameters, 'must give a positive definite mass matrix: check masses and moments of inertia')
   }
   return matrices

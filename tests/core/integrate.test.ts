@@ -89,7 +89,78 @@ describe('stepper', () => {
   })
 })
 
+describe('the order of a step', () => {
+  // y′ = t y from t = 1: y = e^((t² − 1)/2), a law that asks for the times of the stages too
+  const law: Derivatives = (t, y, slope) => {
+    slope[0] = t * y[0]!
+  }
+  const exact = (t: number): number => Math.exp((t * t - 1) / 2)
+  const errors = (h: number): { end: number; inside: number } => {
+    const solver = stepper(law, 1, [1], [1], 1)
+    solver.attempt(1, h)
+    const state = new Float64Array(1)
+    solver.inside(0.3, state)
+    return { end: Math.abs(solver.end[0]! - exact(1 + h)), inside: Math.abs(state[0]! - exact(1 + 0.3 * h)) }
+  }
+
+  test('stepper errs in one step with the sixth power of it, and inside with the fifth (Hairer, Nørsett and Wanner, II.5 and II.6)', () => {
+    const [long, short] = [errors(0.1), errors(0.05)]
+    // the next order shows as some tenths; a wrong coefficient costs a whole one or more
+    expect(Math.log2(long.end / short.end)).toBeGreaterThan(5.7)
+    expect(Math.log2(long.inside / short.inside)).toBeGreaterThan(4.7)
+  })
+
+  test('stepper integrates t⁴ exactly and t³ without an error to report: orders 5 and 4', () => {
+    for (const power of [0, 1, 2, 3, 4]) {
+      const solver = stepper((t, _, slope) => (slope[0] = (power + 1) * t ** power), 0, [0], [1], 1)
+      const error = solver.attempt(0, 1)
+      expectWithin(solver.end[0]!, 1, 1e-14)
+      if (power < 4) expectWithin(error, 0, 1e-14)
+      else expect(error).toBeGreaterThan(1e-4)
+    }
+  })
+
+  test('stepper measures its error against the larger of both ends and the floor, as a root mean square over the entries', () => {
+    const f: Derivatives = (t, _, slope) => slope.fill(5 * t ** 4)
+    const error = (start: number[], floor: number, tolerance = 1): number => stepper(f, 0, start, start.map(() => floor), tolerance).attempt(0, 1) // prettier-ignore
+    const whole = error([0], 1)
+    for (const [start, floor, size] of [
+      [0, 10, 10],
+      [99, 10, 100],
+      [-100, 10, 100],
+      [0, 1e-3, 1],
+    ] as const) {
+      // prettier-ignore
+      expectWithin(error([start], floor) * size, whole, 1e-12 * size)
+    }
+    expectWithin(error([0], 1, 0.5), 2 * whole, 1e-15)
+    expectWithin(error([0, 0], 1), whole, 1e-15)
+    expectWithin(error([0, 99], 1) ** 2, (whole ** 2 * (1 + 1e-4)) / 2, 1e-12)
+  })
+
+  test('stepper looks inside the step that it tried last', () => {
+    const solver = stepper(law, 1, [1], [1], 1)
+    const [first, second] = [new Float64Array(1), new Float64Array(1)]
+    solver.attempt(1, 0.1)
+    solver.inside(0.5, first)
+    solver.attempt(1, 0.05)
+    solver.inside(0.5, second)
+    expectWithin(first[0]!, exact(1.05), 1e-7)
+    expectWithin(second[0]!, exact(1.025), 1e-8)
+    solver.accept()
+    solver.attempt(1.05, 0.05)
+    solver.inside(0.5, second)
+    expectWithin(second[0]!, exact(1.075), 1e-8)
+  })
+})
+
 describe('stepFactor', () => {
+  test('stepFactor is 0.9 of the fifth root of what the error leaves', () => {
+    expectWithin(stepFactor(1), 0.9, 0)
+    expectWithin(stepFactor(1 / 32), 1.8, 1e-15)
+    expectWithin(stepFactor(32), 0.45, 1e-15)
+  })
+
   test('stepFactor shortens after an error above 1, lengthens after a small one, and keeps within 1/5 and 5', () => {
     expect(stepFactor(2)).toBeLessThan(0.9)
     expect(stepFactor(0.01)).toBeGreaterThan(1)

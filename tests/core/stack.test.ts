@@ -25,6 +25,11 @@ describe('forkStack', () => {
     expect(row?.loose).toBe(true)
   })
 
+  test('forkStack does not call a spring loose that fits without play', () => {
+    const fits = { tubeDepth: 0.5, capReach: 0, springLength: 0.25, spacerLength: 0.25, settings: [0] }
+    expect(forkStack(fits)).toEqual([{ setting: 0, preload: 0, loose: false }])
+  })
+
   test('forkStack takes no washers, no settings, a negative setting and a recessed cap', () => {
     expect(forkStack({ ...stack, settings: [] })).toEqual([])
     expectWithin(forkStack({ ...stack, washers: [] })[0]?.preload ?? NaN, 0.01, SUM)
@@ -80,6 +85,7 @@ describe('turnsToTravel', () => {
 
   test('turnsToTravel refuses a pitch of 0 or below', () => {
     expectRefusal(() => turnsToTravel({ turns: 1, pitch: 0 }), 'pitch')
+    expectRefusal(() => turnsToTravel(undefined as unknown as { turns: number; pitch: number }), 'screw')
     expectRefusal(() => turnsToTravel({ turns: NaN, pitch: 0.001 }), 'turns')
   })
 })

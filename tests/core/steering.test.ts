@@ -147,7 +147,9 @@ describe('whippleMatrices', () => {
     expectRefusal(() => whippleMatrices({ ...benchmark, w: 0 }), 'w')
     expectRefusal(() => whippleMatrices({ ...benchmark, rF: -0.3 }), 'rF')
     expectRefusal(() => whippleMatrices({ ...benchmark, mB: -1 }), 'mB')
-    expectRefusal(() => whippleMatrices({ ...benchmark, lam: 2 }), 'lam')
+    for (const lam of [2, -2, Math.PI / 2, -Math.PI / 2]) expectRefusal(() => whippleMatrices({ ...benchmark, lam }), 'lam')
+    // a front that is one point on an upright steering axis has no inertia to steer: the mass matrix is exactly singular
+    expectRefusal(() => whippleMatrices({ ...benchmark, lam: 0, c: 0, mH: 0, IHxx: 0, IHxz: 0, IHzz: 0, IFxx: 0 }), 'parameters')
     expectRefusal(() => whippleMatrices({ ...benchmark, c: NaN }), 'c')
     expectRefusal(() => whippleMatrices({ ...benchmark, IBxz: 1000, IBxx: 0 }), 'parameters')
     expectRefusal(() => whippleMatrices({ ...benchmark, mH: 0, mF: 0 }), 'mH')

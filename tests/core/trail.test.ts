@@ -66,6 +66,11 @@ test('groundTrail(…), normalTrail(…), wheelFlop(…) and trailMoment(…) re
   for (const [parameter, value] of bad) {
     for (const of of [groundTrail, normalTrail]) expect(() => of({ ...good, [parameter]: value })).toThrow(expect.objectContaining({ parameter }))
   }
+  for (const rake of [-0.1, Math.PI / 2, NaN]) {
+    expect(() => wheelFlop({ trail: 0.1, rake })).toThrow(expect.objectContaining({ parameter: 'rake' }))
+    expect(() => trailMoment({ sideForce: 1, trail: 0.1, rake })).toThrow(expect.objectContaining({ parameter: 'rake' }))
+  }
+  expect(() => groundTrail(undefined as never)).toThrow(expect.objectContaining({ parameter: 'geometry' }))
   expect(() => wheelFlop({ trail: NaN, rake: 0.4 })).toThrow(expect.objectContaining({ parameter: 'trail' }))
   expect(() => trailMoment({ sideForce: NaN, trail: 0.1, rake: 0.4 })).toThrow(expect.objectContaining({ parameter: 'sideForce' }))
 })

@@ -24,6 +24,8 @@ describe('tyreRadius', () => {
       ' 120 / 70 - 17 ',
       '120/70 17',
       '120/70zr17',
+      '120/70 Z  R 17',
+      '120/70−17',
       '120/70 V17',
     ]
     for (const way of ways) expect(tyreRadius(way), way).toBe(tyreRadius('120/70-17'))
@@ -52,6 +54,27 @@ describe('tyreRadius', () => {
     expect(tyreRadius('130/70-17')).toBeGreaterThan(tyreRadius('120/70-17'))
     expect(tyreRadius('120/80-17')).toBeGreaterThan(tyreRadius('120/70-17'))
     expect(tyreRadius('120/70-18')).toBeGreaterThan(tyreRadius('120/70-17'))
+  })
+
+  test('tyreRadius takes the low section for widths that end in .1 or .6 alone', () => {
+    expectWithin(tyreRadius('4.1-18'), 0.2285 + 0.85 * 4.1 * 0.0254, rounding(1))
+    expectWithin(tyreRadius('3.60-18'), 0.2285 + 0.85 * 3.6 * 0.0254, rounding(1))
+    expectWithin(tyreRadius('3.65-18'), 0.2285 + 3.65 * 0.0254, rounding(1))
+    expectWithin(tyreRadius('3.25-18'), 0.2285 + 3.25 * 0.0254, rounding(1))
+  })
+
+  test('tyreRadius allows aspect ratios from 25 to 110 % and widths from 40 to 400 mm, ends included', () => {
+    for (const [marking, radius] of [
+      ['120/25-17', 0.246],
+      ['120/110-17', 0.348],
+      ['40/100-17', 0.256],
+      ['400/50-17', 0.416],
+    ] as const) {
+      // prettier-ignore
+      expectWithin(tyreRadius(marking), radius, rounding(1))
+    }
+    for (const marking of ['120/24-17', '120/111-17']) expect(() => tyreRadius(marking), marking).toThrow(/aspect ratio/)
+    for (const marking of ['39/90-17', '401/50-17', '1.5-17']) expect(() => tyreRadius(marking), marking).toThrow(/section width/)
   })
 
   test('tyreRadius refuses what it cannot read and says what it expects', () => {

@@ -51,6 +51,18 @@ test('propagate(…) takes an input without uncertainty for exact, and none of t
   expect(propagate(() => 5, [], [])).toEqual({ value: 5, uncertainty: 0, contributions: [] })
 })
 
+test('propagate(…) finds the slope under an uncertainty that the rounding of its value would swallow', () => {
+  // numbers near 10⁹ lie 10⁻⁷ apart
+  same(propagate(([a]) => 3 * a!, [1e9], [1e-9]).uncertainty, 3e-9, 1e-6)
+  same(propagate(([a]) => 3 * a!, [-1e9], [1e-9]).uncertainty, 3e-9, 1e-6)
+})
+
+test('propagate(…) keeps to first order on a cube: its step is small against uncertainty and value alike', () => {
+  // the central difference of a³ over h is 3a² + h²
+  same(propagate(([a]) => a! ** 3, [1], [1e-3]).uncertainty, 3e-3, 1e-9)
+  same(propagate(([a]) => a! ** 3, [1e-6], [1e-8]).uncertainty, 3e-20, 1e-6)
+})
+
 test('propagate(…) refuses lists that do not match and functions that give nothing', () => {
   expect(() => propagate(([a]) => a!, [1, 2], [1])).toThrow(expect.objectContaining({ parameter: 'standardUncertainties' }))
   expect(() => propagate(([a]) => a!, [1], [-1])).toThrow(expect.objectContaining({ parameter: 'standardUncertainties' }))

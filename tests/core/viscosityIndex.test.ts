@@ -26,6 +26,11 @@ describe('viscosityIndex', () => {
     })
   })
 
+  test('viscosityIndex is 0 on L and 100 on H above 70 mm²/s too: 9604 and 2772 at 100 (ASTM D2270, the formulas worked by hand)', () => {
+    expectWithin(index(9604, 100), 0, 1e-8)
+    expectWithin(index(2772, 100), 100, 1e-8)
+  })
+
   test('viscosityIndex changes little where procedure A hands over to B, and where the table ends', () => {
     expectWithin(index(68.08, 8.86), index(68.081, 8.86), 0.02)
     // the formulas above 70 mm²/s miss the table's last entry by 0.02 %
@@ -47,6 +52,7 @@ describe('viscosityIndex', () => {
     expectRefusal(() => index(0, 5), 'at40')
     expectRefusal(() => index(NaN, 5), 'at40')
     expectRefusal(() => viscosityIndex({ at40: 32, at100: NaN }), 'at100')
+    expectRefusal(() => viscosityIndex(undefined as unknown as { at40: number; at100: number }), 'oil')
   })
 })
 
@@ -61,7 +67,15 @@ describe('viscosityFromIndex', () => {
     )
   })
 
+  test('viscosityFromIndex reaches the thinnest oil of the standard, 2 mm²/s at 100 °C, and one that hardly thins at all', () => {
+    expect(viscosityFromIndex({ at40: 7.194e-6, index: index(7.194, 2) })).toBe(2e-6)
+    const same = 7.194e-6 * (1 - 1e-9)
+    expectWithin(viscosityFromIndex({ at40: 7.194e-6, index: viscosityIndex({ at40: 7.194e-6, at100: same }) }), same, 1e-20)
+  })
+
   test('viscosityFromIndex refuses an index that no such oil has, and what is no number', () => {
+    expectRefusal(() => viscosityFromIndex({ at40: 1.5e-6, index: 100 }), 'index')
+    expectRefusal(() => viscosityFromIndex(undefined as unknown as { at40: number; index: number }), 'oil')
     expectRefusal(() => viscosityFromIndex({ at40: 32e-6, index: 5000 }), 'index')
     expectRefusal(() => viscosityFromIndex({ at40: 32e-6, index: -5000 }), 'index')
     expectRefusal(() => viscosityFromIndex({ at40: 32e-6, index: NaN }), 'index')
