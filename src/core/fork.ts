@@ -62,7 +62,7 @@ export function forkCurve(fork: Fork, state?: GasState): ForkCurve {
   for (const { spring, preload, gas } of legs) {
     const bound = Math.max(0, spring.limit - preload)
     if (bound < limit.travel) limit = { travel: bound, cause: 'coilBound' }
-    if (gas && gas.lock < limit.travel) limit = { travel: gas.lock, cause: 'locked' }
+    if (gas && gas.lock <= limit.travel) limit = { travel: gas.lock, cause: 'locked' }
   }
   return { legs, topOut: topOutOf(fork.topOut), limit }
 }

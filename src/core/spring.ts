@@ -44,9 +44,10 @@ export function springCurve(groups: readonly CoilGroup[]): SpringCurve {
   return curve
 }
 
+/** Index of the piece that holds a deflection of 0 or above [m]; at a joint, the piece to its right. */
 function pieceAt(curve: SpringCurve, deflection: number): number {
   let piece = curve.rates.length - 1
-  while (piece > 0 && curve.deflections[piece]! > deflection) piece--
+  while (curve.deflections[piece]! > deflection) piece--
   return piece
 }
 

@@ -1,5 +1,6 @@
 import { nonNegative } from './domain.ts'
 import { eigenvalues, type Complex } from './eigen.ts'
+import { quadraticRoots } from './quadratic.ts'
 import { determinant, whippleMatrices, type Matrix2, type WhippleParameters } from './whipple.ts'
 
 export { whippleMatrices, type WhippleMatrices, type WhippleParameters } from './whipple.ts'
@@ -68,14 +69,6 @@ function characteristic(parameters: WhippleParameters) {
 /** The part of det(A + B) that is linear in both. */
 function mixed(A: Matrix2, B: Matrix2): number {
   return A[0][0] * B[1][1] + B[0][0] * A[1][1] - A[0][1] * B[1][0] - B[0][1] * A[1][0]
-}
-
-/** Real roots of a u² + b u + c, ascending; with a = 0 the second is infinite, and fails every test that its user makes. */
-function quadraticRoots(a: number, b: number, c: number): number[] {
-  const square = b * b - 4 * a * c
-  if (square < 0) return []
-  const q = -(b + Math.sign(b || 1) * Math.sqrt(square)) / 2
-  return (q === 0 ? [0] : [q / a, c / q]).sort((x, y) => x - y)
 }
 
 /**

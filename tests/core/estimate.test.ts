@@ -78,10 +78,23 @@ test('estimateSpring(…) is conclusive when twice the uncertainty is at most th
   expect(estimateSpring({ ...readings, wanted: (2 * rateUncertainty) / rate + 1e-12 }).conclusive).toBe(true)
 })
 
+test('estimateSpring(…) is conclusive with exactly twice the uncertainty, in figures that are exact in binary', () => {
+  const exact = { extended: 1, staticReading: 0.75, riderReading: 0.25, staticForce: 512, riderForce: 1536, uncertainty: { reading: 0, force: 3 } }
+  const { rate, rateUncertainty } = estimateSpring(exact)
+  expect(rate).toBe(2048)
+  expect(estimateSpring({ ...exact, wanted: (2 * rateUncertainty) / 2048 }).conclusive).toBe(true)
+})
+
+test('estimateSpring(…) takes a fork that does not sag under the bike alone', () => {
+  same(estimateSpring({ ...readings, extended: readings.staticReading }).preload, 640 / (331 / 0.0183), 1e-9)
+})
+
 test('estimateSpring(…) refuses readings or forces in the wrong order', () => {
   const bad: [object, string][] = [
     [{ riderReading: 0.13 }, 'staticReading'],
+    [{ riderReading: readings.staticReading }, 'staticReading'],
     [{ staticReading: 0.16 }, 'extended'],
+    [{ fork: { travel: 0.12, legs: [] } }, 'legs'],
     [{ riderForce: 640 }, 'riderForce'],
     [{ staticForce: -1 }, 'staticForce'],
     [{ riderReading: -0.01 }, 'riderReading'],

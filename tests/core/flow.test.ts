@@ -58,3 +58,8 @@ describe('gapFlow', () => {
     expectRefusal(() => gapFlow({ ...ring, meanDiameter: NaN }), 'meanDiameter')
   })
 })
+
+test('orificeFlow and gapFlow refuse what is no set of figures', () => {
+  expectRefusal(() => orificeFlow(undefined as never), 'hole')
+  expectRefusal(() => gapFlow(undefined as never), 'ring')
+})

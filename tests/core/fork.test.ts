@@ -164,6 +164,15 @@ describe('forkLimit', () => {
     expect(() => forkLimit(bound(0.051))).toThrow(expect.objectContaining({ parameter: 'preload' }))
   })
 
+  test('forkLimit(…) is the stop where a spring closes just there, and a lock where the gas is gone just there', () => {
+    // exact in binary
+    const fork = (leg: object): Fork => ({ travel: 0.125, legs: [{ spring: [], preload: 0, ...leg }] })
+    expect(forkLimit(fork({ spring: [{ rate: 9000, closes: 0.25 }], preload: 0.125 }))).toEqual({ travel: 0.125, cause: 'bottomed' })
+    const { travel, cause } = forkLimit(fork({ gas: { tubeDiameter: 0.0625, boreDiameter: 0.0625, airHeight: 0 } }))
+    near(travel, 0.125, 1e-16)
+    expect(cause).toBe('locked')
+  })
+
   const oily: Fork = { ...open, legs: [LEG, { ...LEG, gas: { ...GAS, airHeight: 0.03 } }] }
 
   test('forkLimit(…) is hydraulic lock where the gas volume is gone', () => {
@@ -253,6 +262,11 @@ test('forkForce(…) and its kin refuse what makes no sense', () => {
   expect(() => forkForce({ ...open, friction: -1 }, 0)).toThrow(expect.objectContaining({ parameter: 'friction' }))
   expect(() => forkForce({ ...open, topOut: { rate: -1, length: 0 } }, 0)).toThrow(expect.objectContaining({ parameter: 'topOut.rate' }))
   expect(() => forkForce({ ...open, legs: [{ spring: [], preload: NaN }] }, 0)).toThrow(expect.objectContaining({ parameter: 'preload' }))
+  expect(() => forkForce({ ...open, topOut: { rate: 1, length: -1 } }, 0)).toThrow(expect.objectContaining({ parameter: 'topOut.length' }))
+  const bound: Fork = { travel: 0.12, legs: [LEG, { spring: [{ rate: 9000, closes: 0.05 }], preload: 0.015 }] }
+  for (const call of [() => forkForce(bound, 0.06), () => forkRate(bound, 0.06), () => forkEnergy(bound, 0, 0.06), () => forkEnergy(bound, 0.06, 0)]) {
+    expect(call).toThrow(expect.objectContaining({ parameter: 'x' }))
+  }
   expect(() => forkTravel(open, NaN)).toThrow(expect.objectContaining({ parameter: 'force' }))
   expect(() => forkLimit(undefined as never)).toThrow(DomainError)
 })

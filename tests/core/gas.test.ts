@@ -139,6 +139,35 @@ describe('refusals', () => {
     expect(() => gasForce(full, TRAVEL, 0.05, { from: 0.1 })).toThrow(expect.objectContaining({ parameter: 'from' }))
   })
 
+  test('gasForce(…) refuses a volume of exactly nothing, wherever it comes from, and allows a vacuum', () => {
+    // exact in binary: a cylinder that is full of oil when the fork is collapsed
+    const full: Gas = { tubeDiameter: 0.0625, boreDiameter: 0.0625, airHeight: 0 }
+    const swept = area(0.0625) * 0.5
+    for (const of of [gasForce, gasRate]) expect(() => of(full, 0.5, 0.5)).toThrow(expect.objectContaining({ parameter: 'x' }))
+    expect(() => gasEnergy(full, 0.5, 0.5, 0)).toThrow(expect.objectContaining({ parameter: 'x0' }))
+    expect(() => gasEnergy(full, 0.5, 0, 0.5)).toThrow(expect.objectContaining({ parameter: 'x1' }))
+    expect(() => gasForce(full, 0.5, 0, { from: 0.5 })).toThrow(expect.objectContaining({ parameter: 'from' }))
+    expect(() => gasForce({ ...full, stackVolume: swept }, 0.5, 0)).toThrow(expect.objectContaining({ parameter: 'stackVolume' }))
+    const oily = { ...full, oilVolume: swept, oilExpansion: 1 }
+    expect(() => gasForce(oily, 0.5, 0, { temperature: 294.15 })).toThrow(expect.objectContaining({ parameter: 'temperature' }))
+    same(gasForce({ ...GAS, gaugePressure: -ATMOSPHERE }, TRAVEL, 0.05), -ATMOSPHERE * area(0.043))
+  })
+
+  test('gasRate(…) and gasEnergy(…) refuse what gasForce(…) refuses', () => {
+    for (const x of [-0.001, 0.121]) {
+      expect(() => gasRate(GAS, TRAVEL, x)).toThrow(expect.objectContaining({ parameter: 'x' }))
+      expect(() => gasEnergy(GAS, TRAVEL, x, 0)).toThrow(expect.objectContaining({ parameter: 'x0' }))
+    }
+    expect(() => gasForce(GAS, TRAVEL, 0, null as never)).toThrow(expect.objectContaining({ parameter: 'gasState' }))
+    expect(() => gasForce(GAS, 0, 0)).toThrow(expect.objectContaining({ parameter: 'travel' }))
+  })
+
+  test('gasForce(…) takes exponents from 0, constant pressure, to 3', () => {
+    near(gasForce({ ...GAS, gaugePressure: 5e4 }, TRAVEL, 0.1, { exponent: 0 }), 5e4 * area(0.043), 1e-9)
+    expect(gasForce(GAS, TRAVEL, 0.05, { exponent: 3 })).toBeGreaterThan(gasForce(GAS, TRAVEL, 0.05, { exponent: 1.4 }))
+    expect(() => gasForce(GAS, TRAVEL, 0, { exponent: 3.01 })).toThrow(expect.objectContaining({ parameter: 'exponent' }))
+  })
+
   test('gasForce(…) refuses a travel outside 0…travel and figures without meaning', () => {
     for (const x of [-0.001, 0.121, NaN]) expect(() => gasForce(GAS, TRAVEL, x)).toThrow(expect.objectContaining({ parameter: 'x' }))
     const bad: [keyof Gas, number][] = [

@@ -29,6 +29,17 @@ test('liftDeceleration(…) is null for a bike so low and long that 20 m/s² doe
   expect(liftDeceleration(low)).toBeNull()
 })
 
+test('liftDeceleration(…) is null just where 20 m/s² leaves load on the rear wheel, and finds lifts up to there', () => {
+  const found: number[] = []
+  for (let z = 0.3; z < 0.5; z += 0.004) {
+    const lower = { ...bike, sprung: { ...bike.sprung, z } }
+    const deceleration = liftDeceleration(lower)
+    expect(deceleration === null).toBe(solveStance(lower, { deceleration: 20 }).rearLoad > 0)
+    if (deceleration !== null) found.push(deceleration)
+  }
+  expect(found.some((deceleration) => deceleration > 19 && deceleration <= 20)).toBe(true)
+})
+
 test('liftDeceleration(…) is 0 for a load that already hangs the rear wheel at rest', () => {
   expect(liftDeceleration(bike, { payload: [{ mass: 300, x: 2.2, z: 1 }] })).toBe(0)
 })

@@ -48,6 +48,11 @@ describe('viscosityAt', () => {
     )
   })
 
+  test('viscosityAt takes an oil that temperature leaves alone', () => {
+    const [cold, warm] = oil32
+    expectWithin(viscosityAt(celsius(70), [cold, { ...warm, viscosity: cold.viscosity }]), mm2(32), mm2(32) * SCALE_ROUNDING)
+  })
+
   test('viscosityAt refuses equal temperatures, an oil that thickens as it warms, 0.3 mm²/s and below, and what is no temperature', () => {
     const [cold, warm] = oil32
     expectRefusal(() => viscosityAt(300, [cold, cold]), 'readings')
@@ -105,7 +110,8 @@ describe('blendViscosity', () => {
 
   test('blendViscosity refuses no oils, shares that do not add up to 1, negative shares, and 0.3 mm²/s and below', () => {
     expectRefusal(() => blendViscosity([]), 'parts')
-    expectRefusal(() => blendViscosity([{ share: 0.9, viscosity: mm2(15) }]), 'share')
+    for (const share of [0.9, 1.1, 1 - 2e-6, 1 + 2e-6]) expectRefusal(() => blendViscosity([{ share, viscosity: mm2(15) }]), 'share')
+    for (const share of [1 - 5e-7, 1 + 5e-7]) expectWithin(blendViscosity([{ share, viscosity: mm2(15) }]), mm2(15), mm2(15) * SCALE_ROUNDING)
     expectRefusal(
       () =>
         blendViscosity([

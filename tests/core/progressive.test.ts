@@ -1,6 +1,7 @@
 import fc from 'fast-check'
+import jstat from 'jstat'
 import { describe, expect, test } from 'vitest'
-import { type CoilGroup, type DataPoint, fitProgressive, springForce } from '../../src/core/index.ts'
+import { type CoilGroup, type DataPoint, fitProgressive, fitThroughOrigin, springForce } from '../../src/core/index.ts'
 import { stream } from './bikes.ts'
 import { near, same } from './near.ts'
 
@@ -44,6 +45,71 @@ describe('readings with 2 N of scatter', () => {
     near(fit.kink, 0.06, 0.004)
     near(fit.residualDeviation, 2, 0.7)
     expect(fit.pValue).toBeLessThan(1e-6)
+  })
+})
+
+describe('the test between one rate and two', () => {
+  const bent = [{ rate: 31500, closes: 0.0133 }, { rate: 9000 }]
+  const wobble = (size: number) => (i: number) => size * Math.sin(2.4 * i * i + 1)
+  const squares = (points: DataPoint[], force: (x: number) => number): number => points.reduce((sum, [x, y]) => sum + (y - force(x)) ** 2, 0)
+
+  test('fitProgressive(…) gives the tail of the F distribution with 2 and n − 3 degrees (jstat) of what the second rate takes away', () => {
+    for (const size of [5, 20, 60]) {
+      for (const count of [4, 7, 12]) {
+        const points = curve(bent, count, 0.12, wobble(size))
+        const fit = fitProgressive(points)
+        if (fit.pValue === null || fit.kink === null) continue
+        const straight = fitThroughOrigin(points).residualSumOfSquares
+        const left = squares(points, (x) => springForce(fit.spring, x))
+        const f = (straight - left) / 2 / (left / (count - 3))
+        near(fit.pValue, 1 - jstat.centralF.cdf(f, 2, count - 3), 1e-9) // theirs to about 1e-10
+        same(fit.residualDeviation, Math.sqrt(left / (count - 3)), 1e-6)
+        expect(fit.pValue).toBeLessThan(0.05)
+      }
+    }
+  })
+
+  test('fitProgressive(…) finds no kink that leaves less over: not by a scan of all kinks and slopes', () => {
+    const points = curve(bent, 12, 0.12, wobble(8))
+    const fit = fitProgressive(points)
+    const left = squares(points, (x) => springForce(fit.spring, x))
+    for (let kink = 0.005; kink < 0.12; kink += 0.0005) {
+      // least squares over x and max(0, x − kink) by the normal equations of fitLine's kind, written out
+      const [xx, xu, uu, xy, uy] = points.reduce(
+        ([a, b, c, d, e], [x, y]) => {
+          const u = Math.max(0, x - kink)
+          return [a + x * x, b + x * u, c + u * u, d + x * y, e + u * y]
+        },
+        [0, 0, 0, 0, 0] as [number, number, number, number, number],
+      )
+      const det = xx * uu - xu * xu
+      if (det < 1e-9 * xx * uu) continue
+      const [soft, extra] = [(uu * xy - xu * uy) / det, (xx * uy - xu * xy) / det]
+      if (soft > 0 && extra > 0) expect(squares(points, (x) => soft * x + extra * Math.max(0, x - kink))).toBeGreaterThanOrEqual(left * (1 - 1e-9))
+    }
+  })
+
+  test('fitProgressive(…) with one rate tells the scatter about it, over one reading less than there are', () => {
+    const points: DataPoint[] = [[0.01, 95], [0.02, 178], [0.03, 272]] // prettier-ignore
+    const { spring, residualDeviation, pValue } = fitProgressive(points)
+    const rate = fitThroughOrigin(points).slope
+    same(spring[0]!.rate, rate)
+    same(residualDeviation, Math.sqrt(squares(points, (x) => rate * x) / 2), 1e-12)
+    expect(pValue).toBeNull()
+  })
+
+  test('fitProgressive(…) keeps one rate, with the chance that says so, where two hardly help', () => {
+    const points = curve([{ rate: 9000 }], 12, 0.12, wobble(5))
+    const fit = fitProgressive(points)
+    expect(fit.spring).toHaveLength(1)
+    if (fit.pValue !== null) expect(fit.pValue).toBeGreaterThanOrEqual(0.05)
+  })
+
+  test('fitProgressive(…) takes a reading at no deflection, and a kink that lies at a reading', () => {
+    const atReading = curve([{ rate: 18000, closes: 0.02 }, { rate: 18000 }], 6, 0.12)
+    const fit = fitProgressive([[0, 0], ...atReading])
+    near(fit.kink, 0.04, 1e-9)
+    same(fit.spring[0]!.rate, 18000, 1e-6)
   })
 })
 

@@ -17,6 +17,10 @@ test('sagFromMarks(…) takes readings that agree, and a bike that does not sag'
   expect(sagFromMarks({ extended: 0.15, settledDown: 0.15, settledUp: 0.15, travel: 0.12 })).toEqual({ sag: 0, frictionBand: 0, share: 0 })
 })
 
+test('sagFromMarks(…) allows a sag of the whole travel', () => {
+  expect(sagFromMarks({ extended: 0.25, settledDown: 0.125, settledUp: 0.125, travel: 0.125 })).toEqual({ sag: 0.125, frictionBand: 0, share: 1 })
+})
+
 test('sagFromMarks(…) refuses readings in the wrong order and a sag above the travel', () => {
   const good = { extended: 0.15, settledDown: 0.108, settledUp: 0.114 }
   const bad: [object, string][] = [

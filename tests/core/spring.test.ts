@@ -82,6 +82,21 @@ describe('groups in series', () => {
     expect(springRate([{ rate: 4096, closes: 0.5 }, { rate: 4096 }], 1)).toBe(4096)
   })
 
+  test('springForce(…) and springEnergy(…) of three groups worked by hand: joints at 17.5 mm and 40 mm, then 40 N/mm', () => {
+    // 10, 20 and 40 N/mm in series are 5714 N/m; the first closes at 100 N, 20 and 40 are 13,333 N/m, the second closes at 400 N
+    const groups = [{ rate: 40000 }, { rate: 20000, closes: 0.02 }, { rate: 10000, closes: 0.01 }]
+    same(springForce(groups, 0.0175), 100)
+    same(springForce(groups, 0.04), 400)
+    same(springForce(groups, 0.05), 800)
+    same(springEnergy(groups, 0.05), 0.0175 * 50 + 0.0225 * 250 + 0.01 * 600)
+    same(springEnergy(groups, 0.04), 0.0175 * 50 + 0.0225 * 250)
+  })
+
+  test('springRate(…) of a single group is its rate to the last digit, and of a stack solid from the start 0', () => {
+    for (let rate = 1; rate <= 200; rate++) expect(springRate([{ rate }], 0.01)).toBe(rate)
+    expect(springRate([{ rate: 1e4, closes: 0 }], 0)).toBe(0)
+  })
+
   test('springLimit(…) is the sum of what the groups close by, or null if one never does', () => {
     same(
       springLimit([
@@ -160,6 +175,7 @@ test('springForce(…) and its kin refuse what makes no sense', () => {
   for (const closes of [-0.01, NaN, Infinity]) expect(() => springForce([{ rate: 1, closes }], 0)).toThrow(expect.objectContaining({ parameter: 'closes' }))
   expect(() => springForce([{ rate: 1 }], NaN)).toThrow(DomainError)
   expect(() => springDeflection([{ rate: 1 }], -1)).toThrow(DomainError)
+  expect(() => springDeflection([{ rate: -1 }], 0)).toThrow(expect.objectContaining({ parameter: 'rate' }))
   expect(() => springForce(null as never, 0)).toThrow(DomainError)
   expect(() => springForce([null as never], 0)).toThrow(DomainError)
 })

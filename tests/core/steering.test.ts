@@ -286,6 +286,25 @@ describe('weaveSpeed and capsizeSpeed', () => {
     expect(found).toBeGreaterThan(10)
   })
 
+  // Bicycles found by drawing parameters at random: speeds on both sides of 0 or none, weave that begins before it ends, a₃ below 0.
+  const others = [
+    { c: -0.058, lam: 0.361, xH: 1.199, IFyy: 0.383, IRyy: 0.432, xB: 0.573, zB: -0.688, mH: 0.68 },
+    { c: -0.032, lam: 0.066, xH: 0.978, IFyy: 0, IRyy: 0.206, xB: 0.416, zB: -0.665, mH: 11.82 },
+    { c: -0.112, lam: 0.806, xH: 0.855, IFyy: 0, IRyy: 0.232, xB: 0.44, zB: -0.844, mH: 2.91 },
+    { c: 0.351, lam: 0.184, xH: 0.628, IFyy: 0.791, IRyy: 0.155, xB: 0.181, zB: -0.746, mH: 9.35 },
+    { c: 0.246, lam: -0.052, xH: 0.664, IFyy: 0.655, IRyy: 0.264, xB: 0.739, zB: -0.576, mH: 17.65 },
+    { c: 0.02, lam: -0.064, xH: 0.894, IFyy: 0.058, IRyy: 0.35, xB: 0.856, zB: -0.548, mH: 6.16 },
+  ]
+
+  test.each(others)('weaveSpeed of %o is the first at which two eigenvalues at once leave the growing side, or null', (change) => {
+    const bicycle = { ...benchmark, ...change }
+    const growing = (speed: number): number => linearModes(bicycle, speed).filter(({ re }) => re > 0).length
+    const weave = weaveSpeed(bicycle)
+    if (weave !== null) expect(growing(weave * (1 - 1e-5)) - growing(weave * (1 + 1e-5))).toBe(2)
+    const step = 0.02
+    for (let v = 0.01; v + step < Math.min(weave ?? 25, 25); v += step) expect(growing(v) - growing(v + step), `${v} m/s`).toBeLessThan(2)
+  })
+
   test('weaveSpeed and capsizeSpeed are null where no speed does it', () => {
     // with the masses on the ground nothing falls, and nothing capsizes
     expect(capsizeSpeed({ ...benchmark, c: 0, lam: 0, xH: 1.02, IFyy: 0, IRyy: 0 })).toBeNull()
