@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest'
+import { test } from 'vitest'
 import { STANDARD_GRAVITY } from '../../src/core/constants.ts'
 import { setScene } from '../../src/core/scene.ts'
 import { plainBike, RIDER } from './bikes.ts'

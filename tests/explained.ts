@@ -1,0 +1,92 @@
+/** A fault that no test can see: where it is planted (part of its line, the text that it changes, what that becomes) and why it changes nothing. */
+export interface Explanation {
+  line?: string
+  was?: string
+  becomes?: string
+  why: string
+}
+
+const CONTINUOUS = 'both sides of the comparison give the same value there'
+const ROUNDS = 'one round more or less of a search that has come home'
+
+/** Faults of `npm run mutate` that leave every result as it is, file by file. They are printed, but count neither as caught nor as missed. */
+export const EXPLAINED: Record<string, Explanation[]> = {
+  brakingOvershoot: [
+    { was: 'stiffness > 0', becomes: 'stiffness >= 0', why: 'a stiffness of 0 has a natural frequency of 0, refused; the slope is then no number or above 0' },
+  ],
+  chassis: [
+    { line: 'return { rearX: 0', why: 'a blank that takeAttitude fills in before anything reads it' },
+    { was: 'out.cosRake > 0', becomes: 'out.cosRake >= 0', why: 'a cosine of exactly 0 gives no trail, which poseOf refuses' },
+  ],
+  choose: [
+    { was: 'spring.closes === null', becomes: 'false', why: 'a group that closes at null never closes, as one without the field' },
+    { was: 'preload + riderSag > closes', becomes: 'preload + riderSag >= closes', why: 'equal to the last digit of a search' },
+    { line: 'ROUNDING) misses.push', why: 'equal to a picometre less the rounding that is let pass' },
+  ],
+  damper: [
+    { was: 'speed <= velocity', becomes: 'speed < velocity', why: CONTINUOUS },
+    { was: 'speed >= 0', becomes: 'speed > 0', why: CONTINUOUS },
+  ],
+  damping: [
+    { was: 'ratio >= 1', becomes: 'ratio > 1', why: 'e to the minus infinity is 0 too' },
+    { was: 'r <= 1', becomes: 'r < 1', why: CONTINUOUS },
+  ],
+  eigen: [
+    { line: 'put(a, i, k, 0)', why: 'sets to 0 what a reflection has brought to the rounding of 0' },
+    { line: 'for (let i = k + 2;', why: 'sets to 0 what a reflection has brought to the rounding of 0' },
+    { line: 'if (k > low) for', why: 'sets to 0 what a reflection has brought to the rounding of 0' },
+    { was: 'k < high', becomes: 'k <= high', why: 'the last row has nothing below it to reflect' },
+    { was: 'tries > 30', becomes: 'tries >= 30', why: ROUNDS },
+    { was: 'tries > 300', why: 'no matrix is known that does not settle' },
+    { line: 'the QR iteration did not settle', why: 'no matrix is known that does not settle' },
+  ],
+  end: [
+    { was: 'x < 0', becomes: 'x <= 0', why: CONTINUOUS },
+    { was: 'x > travel', becomes: 'x >= travel', why: CONTINUOUS },
+    { was: 'short >= 0', becomes: 'short > 0', why: 'the search hands an end back that is a root' },
+    { was: 'over <= 0', becomes: 'over < 0', why: 'the search hands an end back that is a root' },
+    { was: 'closing >= 0', becomes: 'closing > 0', why: CONTINUOUS },
+  ],
+  estimate: [{ was: 'springRate > 0', becomes: 'springRate >= 0', why: 'a difference of measured forces that is 0 to the last digit' }],
+  fork: [
+    { was: 'short >= 0', becomes: 'short > 0', why: 'the search hands an end back that is a root' },
+    { was: 'over <= 0', becomes: 'over < 0', why: 'the search hands an end back that is a root' },
+  ],
+  gas: [{ was: 'curve.exponent === 1', becomes: 'false', why: 'a number to the power 1 is itself: only sooner' }],
+  integrate: [
+    { was: 'false', becomes: 'true', line: 'private prepared', why: 'attempt sets it before inside reads it' },
+    { was: 'true', becomes: 'false', line: 'this.prepared', why: 'the same bends worked out anew: only later' },
+  ],
+  newton: [
+    { was: 'round < ROUNDS', becomes: 'round <= ROUNDS', why: ROUNDS },
+    { was: 'travel < 0', becomes: 'travel <= 0', why: CONTINUOUS },
+    { was: 'travel > last', becomes: 'travel >= last', why: CONTINUOUS },
+  ],
+  oil: [{ line: 'const near =', why: 'the line is the same from either reading, but for rounding' }],
+  spring: [
+    { was: 'to <= from', why: 'a piece of no length is passed over' },
+    { was: 'to === Infinity', becomes: 'false', why: 'a joint at infinity is never reached' },
+    { was: 'deflection <= 0', becomes: 'deflection < 0', why: CONTINUOUS },
+    { was: 'deflection <= from', becomes: 'deflection < from', why: 'a span of no length holds no energy' },
+  ],
+  steering: [
+    { was: 'x * A[0][0] + y * B[0][0]', why: 'K₂ has an empty first column, and it alone is combined' },
+    { was: 'x * A[1][0] + y * B[1][0]', why: 'K₂ has an empty first column, and it alone is combined' },
+    { was: '(first[0] + u * first[1]) / third', becomes: '(first[0] + u * first[1]) * third', why: 'only its sign is asked for' },
+    { was: '(2 * a * u + b) * third', becomes: '(2 * a * u + b) / third', why: 'only its sign is asked for' },
+  ],
+  student: [
+    { was: 'degreesOfFreedom <= MANY', becomes: 'degreesOfFreedom < MANY', why: 'both ways agree to the last digits there' },
+    { was: 'short(high) < 0', becomes: 'short(high) <= 0', why: 'a bracket twice as wide holds the same root' },
+    { was: 'inside < 1.5 / (a + 2.5)', becomes: 'inside <= 1.5 / (a + 2.5)', why: 'the fraction settles on both sides: only later' },
+    { was: 'a < 20', becomes: 'a <= 20', why: 'the recurrence and the series agree there' },
+    { line: 'for (let m = 1; m < 10000', becomes: 'm <= 10000', why: ROUNDS },
+    { was: 'Math.abs(d * c - 1) < 1e-15', why: ROUNDS },
+  ],
+  tyre: [{ was: '[]', becomes: '["Stryker was here"]', why: 'the first entry of a match is not read' }],
+  uncertainty: [{ was: 'moved[index]! += shift', becomes: 'moved[index]! -= shift', why: 'both ways of a central difference, and its size alone is used' }],
+  viscosityIndex: [
+    { was: 'at40 >= high', becomes: 'at40 > high', why: 'procedures A and B are both 100 there' },
+    { was: 'high > low', becomes: 'high >= low', why: 'equal to the last digit' },
+  ],
+}
