@@ -63,6 +63,21 @@ export const EXPLAINED: Record<string, Explanation[]> = {
     { was: 'travel > last', becomes: 'travel >= last', why: CONTINUOUS },
   ],
   oil: [{ line: 'const near =', why: 'the line is the same from either reading, but for rounding' }],
+  overshoot: [
+    { was: 'zeta >= 1', becomes: 'zeta > 1', why: 'e to the minus infinity is 0 too' },
+    { was: 'angle < STEP_LIKE', becomes: 'angle <= STEP_LIKE', why: CONTINUOUS },
+  ],
+  ratio: [{ was: 'curve.strokes[piece]! > stroke', becomes: 'curve.strokes[piece]! >= stroke', why: CONTINUOUS }],
+  regression: [{ line: 'const sxy =', why: 'the deviations of one side add up to 0, so what the other is counted from cancels' }],
+  root: [
+    { was: 'i < 200', why: 'every search ends long before' },
+    { was: 'i++', why: 'every search ends long before' },
+    { line: 'return Math.abs(fa) < Math.abs(fb) ? a : b', why: 'every search ends long before' },
+    { was: 'fx > 0', becomes: 'fx >= 0', why: 'a value of exactly 0 ends the search' },
+    { was: 'fa > 0', becomes: 'fa >= 0', why: 'a value of exactly 0 ends the search' },
+    { was: 'Math.abs(fa) < Math.abs(fb)', becomes: 'Math.abs(fa) <= Math.abs(fb)', why: 'both ends are as near' },
+    { was: '1 - smallest', becomes: '1 + smallest', why: 'a step that is safe is below 1' },
+  ],
   spring: [
     { was: 'to <= from', why: 'a piece of no length is passed over' },
     { was: 'to === Infinity', becomes: 'false', why: 'a joint at infinity is never reached' },

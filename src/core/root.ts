@@ -16,10 +16,7 @@ export function bracketedRoot(f: (x: number) => number, low: number, high: numbe
     const fx = f(x)
     let c = a
     let fc = fa
-    if (fx > 0 === fa > 0) {
-      c = a
-      fc = fa
-    } else {
+    if (fx > 0 !== fa > 0) {
       c = b
       fc = fb
       b = a

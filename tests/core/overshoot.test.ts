@@ -83,6 +83,7 @@ describe('rampOvershoot', () => {
   })
 
   test('rampOvershoot refuses a negative ratio or time and a frequency of 0', () => {
+    expectRefusal(() => rampOvershoot(undefined as never), 'ramp')
     expectRefusal(() => rampOvershoot({ dampingRatio: -0.1, naturalFrequency: 10, rampTime: 0.1 }), 'dampingRatio')
     expectRefusal(() => rampOvershoot({ dampingRatio: 0.3, naturalFrequency: 0, rampTime: 0.1 }), 'naturalFrequency')
     expectRefusal(() => rampOvershoot({ dampingRatio: 0.3, naturalFrequency: 10, rampTime: -0.1 }), 'rampTime')

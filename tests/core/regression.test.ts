@@ -129,6 +129,7 @@ test('fitLine(…) and fitThroughOrigin(…) refuse what no line goes through', 
       [Infinity, 1],
     ]),
   ).toThrow(expect.objectContaining({ parameter: 'x' }))
+  expect(() => fitLine([[1], [2, 3]] as never)).toThrow(expect.objectContaining({ parameter: 'points' }))
   expect(() => fitLine(undefined as never)).toThrow(expect.objectContaining({ parameter: 'points' }))
   expect(() =>
     fitLine([

@@ -46,5 +46,7 @@ test('bikeFromScales(…) refuses readings that make no sense', () => {
   for (const [change, parameter] of bad) {
     expect(() => bikeFromScales({ ...parts, reading: { ...reading, ...change } }), parameter).toThrow(expect.objectContaining({ parameter }))
   }
+  const weightless = { ...parts, frontUnsprungMass: 0, rearUnsprungMass: 0, reading: { ...reading, frontLoad: 0, rearLoad: 0 } }
+  expect(() => bikeFromScales(weightless)).toThrow(expect.objectContaining({ parameter: 'reading' }))
   expect(() => bikeFromScales({ ...parts, reading: undefined as never })).toThrow(expect.objectContaining({ parameter: 'reading' }))
 })
