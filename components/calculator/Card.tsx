@@ -1,4 +1,5 @@
 import type { ComponentType, JSX } from 'preact'
+import { memo } from 'preact/compat'
 import { useEffect, useState } from 'preact/hooks'
 import type { Definition, Input } from '../../src/calculators/define.ts'
 import { isAsked } from '../../src/calculators/evaluate.ts'
@@ -110,7 +111,7 @@ function Controls({ state, prefix }: { state: CalculatorState; prefix: string })
   )
 }
 
-function Limits({ definition }: { definition: Definition }): JSX.Element {
+const Limits = memo(function Limits({ definition }: { definition: Definition }): JSX.Element {
   return (
     <details class="limits">
       <summary>What this assumes and leaves out</summary>
@@ -128,4 +129,4 @@ function Limits({ definition }: { definition: Definition }): JSX.Element {
       </ul>
     </details>
   )
-}
+})

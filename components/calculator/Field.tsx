@@ -1,4 +1,5 @@
 import type { JSX } from 'preact'
+import { memo } from 'preact/compat'
 import type { BikeInput, ChoiceInput, Input, QuantityInput, TableInput, TextInput } from '../../src/calculators/define.ts'
 import { describedBy, FieldNotes } from './FieldNotes.tsx'
 import type { FieldProps } from './field-props.ts'
@@ -82,8 +83,7 @@ function TextField({ id, input, state, prefix }: FieldProps<TextInput>): JSX.Ele
   )
 }
 
-/** The field for one input, whatever its kind. */
-export function Field({ id, input, state, prefix }: FieldProps<Input>): JSX.Element {
+function AnyField({ id, input, state, prefix }: FieldProps<Input>): JSX.Element {
   const common = { id, state, prefix }
   if (input.kind === 'quantity') return <QuantityField {...common} input={input as QuantityInput} />
   if (input.kind === 'choice') return <ChoiceField {...common} input={input as ChoiceInput} />
@@ -91,3 +91,19 @@ export function Field({ id, input, state, prefix }: FieldProps<Input>): JSX.Elem
   if (input.kind === 'table') return <TableField {...common} input={input as TableInput} />
   return <TextField {...common} input={input as TextInput} />
 }
+
+/** All that a field shows; while none of it changes, a moving slider elsewhere need not render it anew. */
+const shown = ({ id, state }: FieldProps<Input>): unknown[] => [
+  state.given[id],
+  state.typed[id],
+  state.errors[id],
+  state.evaluation.problems[id],
+  state.choice,
+  state.bikes,
+]
+
+/** The field for one input, whatever its kind. */
+export const Field = memo(AnyField, (was, is) => {
+  const before = shown(was)
+  return was.input === is.input && shown(is).every((value, index) => value === before[index])
+})
