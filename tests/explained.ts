@@ -68,6 +68,7 @@ export const EXPLAINED: Record<string, Explanation[]> = {
     { was: 'angle < STEP_LIKE', becomes: 'angle <= STEP_LIKE', why: CONTINUOUS },
   ],
   ratio: [{ was: 'curve.strokes[piece]! > stroke', becomes: 'curve.strokes[piece]! >= stroke', why: CONTINUOUS }],
+  rear: [{ was: 'deflection > preload', why: 'a joint before full extension is left out later, and one at it makes a piece of no length' }],
   regression: [{ line: 'const sxy =', why: 'the deviations of one side add up to 0, so what the other is counted from cancels' }],
   root: [
     { was: 'i < 200', why: 'every search ends long before' },

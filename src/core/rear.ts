@@ -56,7 +56,7 @@ function limitOf(spring: SpringCurve, preload: number, ratio: RatioCurve, travel
 }
 
 // Between joints (of the ratio, of the spring, the end of the top-out spring) the slope is k m² + f m′ with m straight and f quadratic in
-// travel; its own slope is 3 k m m′, which keeps its sign. So the slope is least at an end of a piece: looking there is enough.
+// travel; its own slope is 3 k m m′, which keeps its sign. It can be below 0 only where m′ is, and there it falls: looking at the end of a piece is enough.
 function refuseFalling(curve: RearCurve): void {
   const { ratio, spring, preload, topOut, limit } = curve
   const joints = [...ratio.travels, topOut.length, limit.travel]
@@ -68,11 +68,8 @@ function refuseFalling(curve: RearCurve): void {
   const rounding = 1e-9 * Math.abs(rearCurveForce(curve, limit.travel))
   for (let i = 0; i + 1 < ends.length; i++) {
     const [low, high] = [ends[i]!, ends[i + 1]!]
-    const middle = (low + high) / 2
-    for (const x of [low, high]) {
-      if (slopeFrom(curve, middle, x) * (high - low) < -rounding) {
-        throw new DomainError('motionRatio', x, 'must not make the wheel force fall with travel')
-      }
+    if (slopeFrom(curve, (low + high) / 2, high) * (high - low) < -rounding) {
+      throw new DomainError('motionRatio', high, 'must not make the wheel force fall with travel')
     }
   }
 }

@@ -30,6 +30,7 @@ describe('a constant motion ratio', () => {
     same(rearWheelForce({ ...rear, topOut }, 0.004), rearWheelForce(rear, 0.004) - 48)
     expect(rearWheelForce({ ...rear, topOut }, 0.01)).toBe(rearWheelForce(rear, 0.01))
     near(rearWheelRate({ ...rear, topOut }, 0.009), 17013 + 8000, 1)
+    expect(rearWheelRate({ ...rear, topOut }, 0.01)).toBe(rearWheelRate(rear, 0.01))
   })
 })
 
@@ -119,6 +120,12 @@ describe('rearLimit', () => {
     same(0.4 * limit.travel + 0.4 * limit.travel ** 2, 0.05 - 0.012)
   })
 
+  test('rearLimit(…) is the stop where the spring closes just there', () => {
+    // exact in binary: a stroke of 62.5 mm beyond a preload of 62.5
+    const rear: Rear = { travel: 0.125, spring: [{ rate: 95000, closes: 0.125 }], preload: 0.0625, motionRatio: { initial: 0.5 } }
+    expect(rearLimit(rear)).toEqual({ travel: 0.125, cause: 'bottomed' })
+  })
+
   test('rearLimit(…) finds coil bind in the piece of a table that holds it', () => {
     const spring = [{ rate: 95000, closes: 0.05 }]
     const { travel } = rearLimit({
@@ -162,6 +169,19 @@ describe('a wheel force that falls has no unique balance', () => {
     expect(() => rearWheelForce({ ...plain, spring: [{ rate: 1000 }], preload: 0.1, motionRatio: { initial: 0.6, slope: -2 } }, 0)).toThrow(
       'must not make the wheel force fall',
     )
+  })
+
+  test('rearWheelForce(…) refuses a fall that begins where the top-out spring ends', () => {
+    const falling: Rear = { ...plain, spring: [{ rate: 1000 }], preload: 0.1, motionRatio: { initial: 0.6, slope: -2 } }
+    expect(() => rearWheelForce({ ...falling, topOut: { rate: 1e5, length: 0.1 } }, 0)).toThrow('must not make the wheel force fall')
+    expect(rearWheelForce({ ...falling, topOut: { rate: 1e5, length: 0.13 } }, 0)).toBeLessThan(0)
+  })
+
+  test('rearWheelForce(…) allows a force that is level: gas alone, or nothing at all', () => {
+    const bare: Rear = { ...plain, spring: [], preload: 0 }
+    expect(rearWheelForce(bare, 0.05)).toBe(0)
+    same(rearWheelForce({ ...bare, gasForce: 185 }, 0.05), 185 * 0.45)
+    expect(rearWheelRate({ ...bare, gasForce: 185 }, 0.05)).toBe(0)
   })
 
   test('rearWheelForce(…) allows a falling ratio while the force still rises', () => {
@@ -259,5 +279,7 @@ test('rearWheelForce(…) and its kin refuse what makes no sense', () => {
     expect(() => rearWheelForce({ ...plain, ...change }, 0)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
   }
   for (const x of [-1e-6, 0.1301, NaN]) expect(() => rearWheelForce(plain, x)).toThrow(expect.objectContaining({ parameter: 'x' }))
+  const bound: Rear = { ...plain, spring: [{ rate: 95000, closes: 0.03 }] }
+  for (const of of [rearWheelForce, rearWheelRate]) expect(() => of(bound, 0.12)).toThrow(expect.objectContaining({ parameter: 'x' }))
   expect(() => rearTravel(plain, Infinity)).toThrow(DomainError)
 })
