@@ -62,7 +62,8 @@ function groupsOf({ soft, stiff, kink }: Bend): CoilGroup[] {
   return [{ rate: first, closes: (soft * kink) / first }, { rate: stiff }]
 }
 
-// Between two neighbouring points the best kink is where two free lines meet, if they meet there; otherwise it is at a point.
+// Between two neighbouring points the best kink is where two free lines meet, if they meet there; otherwise it is at a point. Where they meet elsewhere is
+// a kink like any other, and does no harm.
 function bestBend(points: readonly DataPoint[]): Bend | null {
   let best: Bend | null = null
   const consider = (kink: number): void => {
@@ -70,26 +71,24 @@ function bestBend(points: readonly DataPoint[]): Bend | null {
     if (bend && (best === null || bend.residuals < best.residuals)) best = bend
   }
   for (let i = 0; i + 1 < points.length; i++) {
-    const [low, high] = [points[i]![0], points[i + 1]![0]]
-    consider(low)
-    const meeting = meetingOf(points.slice(0, i + 1), points.slice(i + 1))
-    if (meeting !== null && meeting > low && meeting < high) consider(meeting)
+    consider(points[i]![0])
+    consider(meetingOf(points.slice(0, i + 1), points.slice(i + 1)))
   }
   return best
 }
 
-/** Where the best line through the origin for the first points meets the best free line for the rest. */
-function meetingOf(first: readonly DataPoint[], rest: readonly DataPoint[]): number | null {
+/** Where the best line through the origin for the first points meets the best free line for the rest; no number where there is none. */
+function meetingOf(first: readonly DataPoint[], rest: readonly DataPoint[]): number {
   const soft = ratio(first, 0, 0)
   const x = rest.reduce((sum, point) => sum + point[0], 0) / rest.length
   const y = rest.reduce((sum, point) => sum + point[1], 0) / rest.length
   const stiff = ratio(rest, x, y)
-  return soft === null || stiff === null || stiff === soft ? null : (stiff * x - y) / (stiff - soft)
+  return (stiff * x - y) / (stiff - soft)
 }
 
-function ratio(points: readonly DataPoint[], x: number, y: number): number | null {
+function ratio(points: readonly DataPoint[], x: number, y: number): number {
   const sxx = points.reduce((sum, point) => sum + (point[0] - x) ** 2, 0)
-  return sxx > 0 ? points.reduce((sum, point) => sum + (point[0] - x) * (point[1] - y), 0) / sxx : null
+  return points.reduce((sum, point) => sum + (point[0] - x) * (point[1] - y), 0) / sxx
 }
 
 /** The best stiffening pair of slopes with the kink where it is given: least squares on x and max(0, x − kink); null if there is none. */
@@ -104,10 +103,10 @@ function bendAt(points: readonly DataPoint[], kink: number): Bend | null {
     uy += u * y
   }
   const determinant = xx * uu - xu * xu
-  if (kink <= 0 || determinant <= 1e-12 * xx * uu) return null
   const soft = (uu * xy - xu * uy) / determinant
   const stiff = soft + (xx * uy - xu * xy) / determinant
-  if (!(soft > 0 && stiff > soft)) return null
+  // Without two slopes to find, they come out as no numbers.
+  if (!(kink > 0 && soft > 0 && stiff > soft)) return null
   const residuals = points.reduce((sum, [x, y]) => sum + (y - soft * x - (stiff - soft) * Math.max(0, x - kink)) ** 2, 0)
   return { soft, stiff, kink, residuals }
 }

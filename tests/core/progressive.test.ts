@@ -70,22 +70,21 @@ describe('the test between one rate and two', () => {
   })
 
   test('fitProgressive(…) finds no kink that leaves less over: not by a scan of all kinks and slopes', () => {
-    const points = curve(bent, 12, 0.12, wobble(8))
-    const fit = fitProgressive(points)
-    const left = squares(points, (x) => springForce(fit.spring, x))
-    for (let kink = 0.005; kink < 0.12; kink += 0.0005) {
-      // least squares over x and max(0, x − kink) by the normal equations of fitLine's kind, written out
-      const [xx, xu, uu, xy, uy] = points.reduce(
-        ([a, b, c, d, e], [x, y]) => {
-          const u = Math.max(0, x - kink)
-          return [a + x * x, b + x * u, c + u * u, d + x * y, e + u * y]
-        },
-        [0, 0, 0, 0, 0] as [number, number, number, number, number],
-      )
-      const det = xx * uu - xu * xu
-      if (det < 1e-9 * xx * uu) continue
-      const [soft, extra] = [(uu * xy - xu * uy) / det, (xx * uy - xu * xy) / det]
-      if (soft > 0 && extra > 0) expect(squares(points, (x) => soft * x + extra * Math.max(0, x - kink))).toBeGreaterThanOrEqual(left * (1 - 1e-9))
+    const next = stream(5)
+    for (let trial = 0; trial < 30; trial++) {
+      const points = curve(bent, 9, 0.12, () => 80 * (next() - 0.5))
+      const fit = fitProgressive(points)
+      if (fit.kink === null) continue
+      const left = squares(points, (x) => springForce(fit.spring, x))
+      const kinks = [...Array.from({ length: 110 }, (_, i) => 0.005 + i * 0.001), ...points.map(([x]) => x)]
+      for (const kink of kinks) {
+        // least squares over x and max(0, x − kink) by the normal equations, written out
+        const sum = (of: (x: number, u: number, y: number) => number): number => points.reduce((all, [x, y]) => all + of(x, Math.max(0, x - kink), y), 0)
+        const [xx, xu, uu, xy, uy] = [sum((x) => x * x), sum((x, u) => x * u), sum((_, u) => u * u), sum((x, _, y) => x * y), sum((_, u, y) => u * y)]
+        const det = xx * uu - xu * xu
+        const [soft, extra] = [(uu * xy - xu * uy) / det, (xx * uy - xu * xy) / det]
+        if (soft > 0 && extra > 0) expect(squares(points, (x) => soft * x + extra * Math.max(0, x - kink))).toBeGreaterThanOrEqual(left * (1 - 1e-9))
+      }
     }
   })
 
@@ -138,14 +137,29 @@ test('fitProgressive(…) gives one rate, untested, with too few points to spare
 })
 
 test('fitProgressive(…) gives one rate for points on one line, whatever rounding leaves over', () => {
-  const fit = fitProgressive([0.013, 0.027, 0.031, 0.049, 0.051, 0.077].map((x): DataPoint => [x, 8765.4321 * x]))
-  expect(fit.kink).toBeNull()
-  same(fit.spring[0]!.rate, 8765.4321)
+  for (const rate of [8765.4321, 8765.4321e6]) {
+    const fit = fitProgressive([0.013, 0.027, 0.031, 0.049, 0.051, 0.077].map((x): DataPoint => [x, rate * x]))
+    expect([fit.kink, fit.pValue]).toEqual([null, null])
+    same(fit.spring[0]!.rate, rate)
+  }
 })
 
 test('fitProgressive(…) does not depend on the order of the points', () => {
   const points = curve([{ rate: 31500, closes: 0.0133 }, { rate: 9000 }], 12, 0.12, (i) => (i % 3) - 1)
   expect(fitProgressive([...points].reverse())).toEqual(fitProgressive(points))
+})
+
+test('fitProgressive(…) finds no group of no rate or less: in readings with play, with a fall at first, or with a preload left in', () => {
+  const play = [0, 0, 0, 90, 180, 270, 360]
+  const fall = [-5, -10, -15, 60, 150, 240, 330]
+  const preloaded = [140, 230, 320, 410, 500, 590, 680]
+  for (const forces of [play, fall, preloaded]) {
+    const { spring, kink } = fitProgressive(forces.map((force, i): DataPoint => [0.01 * (i + 1), force]))
+    for (const { rate } of spring) expect(rate).toBeGreaterThan(0)
+    if (kink !== null) expect(kink).toBeGreaterThan(0)
+  }
+  // a line of 9 N/mm over a preload of 50 N softens from the origin: no kink above 0 does better
+  expect(fitProgressive(preloaded.map((force, i): DataPoint => [0.01 * (i + 1), force])).kink).toBeNull()
 })
 
 test('fitProgressive(…) refuses deflections below 0 and a force that does not rise', () => {
@@ -156,6 +170,7 @@ test('fitProgressive(…) refuses deflections below 0 and a force that does not 
       [0.01, 90],
     ]),
   ).toThrow(expect.objectContaining({ parameter: 'points' }))
+  expect(() => fitProgressive([[0.01, 0]])).toThrow('must show a force that rises')
   expect(() => fitProgressive([[0.01, -90]])).toThrow('must show a force that rises')
   expect(() => fitProgressive([[0.01, NaN]])).toThrow(expect.objectContaining({ parameter: 'y' }))
 })
