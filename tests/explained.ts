@@ -86,6 +86,14 @@ export const EXPLAINED: Record<string, Explanation[]> = {
     { was: 'fa > 0', becomes: 'fa >= 0', why: 'a value of exactly 0 ends the search' },
     { was: 'Math.abs(fa) < Math.abs(fb)', becomes: 'Math.abs(fa) <= Math.abs(fb)', why: 'both ends are as near' },
     { was: '1 - smallest', becomes: '1 + smallest', why: 'a step that is safe is below 1' },
+    {
+      was: '2 * Number.EPSILON * Math.abs(best) + 1e-300',
+      becomes: '2 * Number.EPSILON * Math.abs(best) - 1e-300',
+      why: 'tells for roots within 1e-300 of 0 alone',
+    },
+    { was: 'smallest > 0.5', becomes: 'smallest >= 0.5', why: ROUNDS },
+    { was: 'phi * phi < xi', becomes: 'phi * phi <= xi', why: 'the edge of where a step is safe, met to the last digit' },
+    { was: '(1 - phi) * (1 - phi) < 1 - xi', becomes: '(1 - phi) * (1 - phi) <= 1 - xi', why: 'the edge of where a step is safe, met to the last digit' },
   ],
   spring: [
     { was: 'to <= from', why: 'a piece of no length is passed over' },

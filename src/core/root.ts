@@ -26,7 +26,7 @@ export function bracketedRoot(f: (x: number) => number, low: number, high: numbe
     fa = fx
     const best = Math.abs(fa) < Math.abs(fb) ? a : b
     const smallest = (2 * Number.EPSILON * Math.abs(best) + 1e-300) / Math.abs(b - a)
-    if (fa === 0 || smallest > 0.5) return fa === 0 ? a : best
+    if (fa === 0 || smallest > 0.5) return best
     step = Math.min(1 - smallest, Math.max(smallest, safeStep(a, fa, b, fb, c, fc)))
   }
   return Math.abs(fa) < Math.abs(fb) ? a : b

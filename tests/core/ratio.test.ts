@@ -69,6 +69,7 @@ describe('ratioCurve', () => {
       [undefined, 'motionRatio'],
       [{ table: [[0, 0.5]] }, 'motionRatio.table'],
       [{ table: [[0, 0.5], [0.125]] }, 'motionRatio.table'],
+      [{ table: [[0, 0.5], null] }, 'motionRatio.table'],
       [{ table: [[0.01, 0.5], [0.125, 0.5]] }, 'motionRatio.table'],
       [{ table: [[0, 0.5], [0.12, 0.5]] }, 'motionRatio.table'],
       [{ table: [[0, 0.5], [0.1, 0.5], [0.1, 0.6], [0.125, 0.6]] }, 'motionRatio.table'],
