@@ -57,6 +57,7 @@ export const EXPLAINED: Record<string, Explanation[]> = {
     { was: 'false', becomes: 'true', line: 'private prepared', why: 'attempt sets it before inside reads it' },
     { was: 'true', becomes: 'false', line: 'this.prepared', why: 'the same bends worked out anew: only later' },
   ],
+  lookout: [{ was: 'side > 0', becomes: 'side >= 0', why: 'a quantity that has crossed has a side' }],
   newton: [
     { was: 'round < ROUNDS', becomes: 'round <= ROUNDS', why: ROUNDS },
     { was: 'travel < 0', becomes: 'travel <= 0', why: CONTINUOUS },
@@ -71,6 +72,7 @@ export const EXPLAINED: Record<string, Explanation[]> = {
     { was: 'straight <= rounding', becomes: 'straight < rounding', why: 'equal to the last digit' },
     { was: 'pValue >= SIGNIFICANCE', becomes: 'pValue > SIGNIFICANCE', why: 'equal to the last digit' },
     { was: 'bend.residuals < best.residuals', becomes: 'bend.residuals <= best.residuals', why: 'the one fit is as good as the other' },
+    { was: 'kink > 0', becomes: 'kink >= 0', why: 'with a kink at 0 there are no two slopes to find' },
     { was: 'stiff > soft', becomes: 'stiff >= soft', why: 'equal to the last digit' },
     { line: '* (point[1] - y)', was: 'point[0] - x', why: 'the deviations of one side add up to 0, so what the other is counted from cancels' },
     { was: 'point[1] - y', why: 'the deviations of one side add up to 0, so what the other is counted from cancels' },

@@ -70,7 +70,7 @@ function bestBend(points: readonly DataPoint[]): Bend | null {
     const bend = bendAt(points, kink)
     if (bend && (best === null || bend.residuals < best.residuals)) best = bend
   }
-  for (let i = 0; i + 1 < points.length; i++) {
+  for (const i of points.keys()) {
     consider(points[i]![0])
     consider(meetingOf(points.slice(0, i + 1), points.slice(i + 1)))
   }

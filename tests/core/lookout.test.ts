@@ -50,6 +50,25 @@ describe('lookoutFor', () => {
     expectWithin(second?.share ?? NaN, 0.6, 1e-15)
   })
 
+  test('lookoutFor tells the first of several whatever their order, and of two at once the one listed first', () => {
+    const ordered = lookoutFor(
+      [level(0.2, { rising: 'lands' }), level(0.6)],
+      step(0, (share) => share),
+    )
+    expect(ordered.first(0, 1)?.kind).toBe('lands')
+    const tied = lookoutFor(
+      [level(0.4, { rising: 'lands' }), level(0.4)],
+      step(0, (share) => share),
+    )
+    expect(tied.first(0, 1)?.kind).toBe('lands')
+    expect(
+      lookoutFor(
+        [level(2), level(3)],
+        step(0, (share) => share),
+      ).first(0, 1),
+    ).toBeNull()
+  })
+
   test('lookoutFor tells of the way back once it has told of the way there', () => {
     let path = (share: number): number => share
     const it = lookoutFor([level(0.5)], step(0, (share) => path(share))) // prettier-ignore
@@ -67,7 +86,7 @@ describe('lookoutFor', () => {
   })
 
   test('lookoutFor gives a quantity that starts at 0 no side, until it has settled on one', () => {
-    const start = step(0.5 + 1 / 1024, (share) => 0.5 + share)
+    const start = step(0.5 + 1 / 1024, (share) => 0.5 - share)
     const it = lookoutFor([level(0.5)], start)
     expect(it.first(0, 1)).toBeNull()
     it.settle(1, Float64Array.of(0.5 - 1 / 1024, 0, 0, 0))
@@ -84,5 +103,10 @@ describe('lookoutFor', () => {
   test('lookoutFor tells at once of a quantity that begins on the other side than it is meant to: a road that drops away', () => {
     const falling = lookoutFor([level(0, { startSide: 1, falling: 'leavesRoad' })], step(-1, () => -1)) // prettier-ignore
     expect(falling.first(0, 1)).toEqual({ share: 0, kind: 'leavesRoad' })
+    const nearer = lookoutFor(
+      [level(0, { startSide: 1, falling: 'leavesRoad' })],
+      step(-2, (share) => share - 2),
+    )
+    expect(nearer.first(0, 1)).toEqual({ share: 0, kind: 'leavesRoad' })
   })
 })

@@ -137,7 +137,7 @@ test('fitProgressive(…) gives one rate, untested, with too few points to spare
 })
 
 test('fitProgressive(…) gives one rate for points on one line, whatever rounding leaves over', () => {
-  for (const rate of [8765.4321, 8765.4321e6]) {
+  for (const rate of Array.from({ length: 12 }, (_, i) => 8765.4321 * 10 ** (i / 2) * (1 + i / 7))) {
     const fit = fitProgressive([0.013, 0.027, 0.031, 0.049, 0.051, 0.077].map((x): DataPoint => [x, rate * x]))
     expect([fit.kink, fit.pValue]).toEqual([null, null])
     same(fit.spring[0]!.rate, rate)
@@ -152,8 +152,9 @@ test('fitProgressive(…) does not depend on the order of the points', () => {
 test('fitProgressive(…) finds no group of no rate or less: in readings with play, with a fall at first, or with a preload left in', () => {
   const play = [0, 0, 0, 90, 180, 270, 360]
   const fall = [-5, -10, -15, 60, 150, 240, 330]
+  const dented = [50, 230, 320, 410, 500, 590, 680]
   const preloaded = [140, 230, 320, 410, 500, 590, 680]
-  for (const forces of [play, fall, preloaded]) {
+  for (const forces of [play, fall, dented, preloaded]) {
     const { spring, kink } = fitProgressive(forces.map((force, i): DataPoint => [0.01 * (i + 1), force]))
     for (const { rate } of spring) expect(rate).toBeGreaterThan(0)
     if (kink !== null) expect(kink).toBeGreaterThan(0)
