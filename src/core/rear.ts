@@ -63,11 +63,11 @@ function refuseFalling(curve: RearCurve): void {
   for (const deflection of spring.deflections) {
     if (deflection > preload) joints.push(travelAtStroke(ratio, deflection - preload))
   }
-  const ends = joints.filter((x) => x >= 0 && x <= limit.travel).sort((a, b) => a - b)
+  const ends = joints.filter((x) => x <= limit.travel).sort((a, b) => a - b)
   // A fall that only rounding makes, in figures meant to be level, is no fall.
   const rounding = 1e-9 * Math.abs(rearCurveForce(curve, limit.travel))
-  for (let i = 0; i + 1 < ends.length; i++) {
-    const [low, high] = [ends[i]!, ends[i + 1]!]
+  for (const [i, high] of ends.slice(1).entries()) {
+    const low = ends[i]!
     if (slopeFrom(curve, (low + high) / 2, high) * (high - low) < -rounding) {
       throw new DomainError('motionRatio', high, 'must not make the wheel force fall with travel')
     }

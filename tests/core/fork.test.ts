@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { DomainError, type Fork, forkEnergy, forkForce, forkLimit, forkRate, forkTravel, gasForce } from '../../src/core/index.ts'
+import { DomainError, type Fork, forkEnergy, forkForce, forkLimit, forkRate, forkTravel, gasForce, lastTravel } from '../../src/core/index.ts'
 import { GAS, plainBike, randomCase, sealedBike, stream } from './bikes.ts'
 import { near, same } from './near.ts'
 
@@ -190,7 +190,10 @@ describe('forkLimit', () => {
       same(forkForce(oily, x), force, 1e-3) // one step of rounding in x is a part in a thousand at 1e9 N
     }
     expect(forkTravel(oily, 1e15)).toBeLessThan(travel)
-    expect(() => forkForce(oily, travel)).toThrow(DomainError)
+    for (const x of [travel, travel + 0.001]) expect(() => forkForce(oily, x)).toThrow(expect.objectContaining({ parameter: 'x' }))
+    expect(lastTravel({ travel: 0.1, cause: 'locked' })).toBeLessThan(0.1)
+    near(lastTravel({ travel: 0.1, cause: 'locked' }), 0.1, 1e-12)
+    for (const cause of ['bottomed', 'coilBound'] as const) expect(lastTravel({ travel: 0.1, cause })).toBe(0.1)
   })
 
   test('forkLimit(…) comes sooner in a hot fork, whose oil has grown', () => {

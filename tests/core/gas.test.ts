@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { ATMOSPHERE, DomainError, type Gas, gasEnergy, gasForce, gasRate, type GasState } from '../../src/core/index.ts'
+import { ATMOSPHERE, DomainError, type Gas, gasCurve, gasEnergy, gasForce, gasRate, type GasState } from '../../src/core/index.ts'
 import { GAS } from './bikes.ts'
 import { near, same } from './near.ts'
 
@@ -134,6 +134,7 @@ test('gasEnergy(…) is smooth where the exponent passes 1', () => {
 describe('refusals', () => {
   test('gasForce(…) refuses hydraulic lock, for it is never reached', () => {
     const full = { ...GAS, stackVolume: area(0.038) * 0.13 + area(0.043) * 0.02 }
+    near(gasCurve(full, TRAVEL).lock, 0.1, 1e-15)
     expect(() => gasForce(full, TRAVEL, 0.1)).toThrow('must stay short of hydraulic lock')
     expect(gasForce(full, TRAVEL, 0.0999)).toBeGreaterThan(1e5)
     expect(() => gasForce(full, TRAVEL, 0.05, { from: 0.1 })).toThrow(expect.objectContaining({ parameter: 'from' }))
@@ -147,7 +148,7 @@ describe('refusals', () => {
     expect(() => gasEnergy(full, 0.5, 0.5, 0)).toThrow(expect.objectContaining({ parameter: 'x0' }))
     expect(() => gasEnergy(full, 0.5, 0, 0.5)).toThrow(expect.objectContaining({ parameter: 'x1' }))
     expect(() => gasForce(full, 0.5, 0, { from: 0.5 })).toThrow(expect.objectContaining({ parameter: 'from' }))
-    expect(() => gasForce({ ...full, stackVolume: swept }, 0.5, 0)).toThrow(expect.objectContaining({ parameter: 'stackVolume' }))
+    expect(() => gasForce({ ...full, stackVolume: swept }, 0.5, 0)).toThrow(expect.objectContaining({ parameter: 'stackVolume', value: swept }))
     const oily = { ...full, oilVolume: swept, oilExpansion: 1 }
     expect(() => gasForce(oily, 0.5, 0, { temperature: 294.15 })).toThrow(expect.objectContaining({ parameter: 'temperature' }))
     same(gasForce({ ...GAS, gaugePressure: -ATMOSPHERE }, TRAVEL, 0.05), -ATMOSPHERE * area(0.043))

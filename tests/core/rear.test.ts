@@ -177,6 +177,16 @@ describe('a wheel force that falls has no unique balance', () => {
     expect(rearWheelForce({ ...falling, topOut: { rate: 1e5, length: 0.13 } }, 0)).toBeLessThan(0)
   })
 
+  test('rearWheelForce(…) allows a fall that coil bind keeps out of reach, and one that is rounding', () => {
+    const table: [number, number][] = [[0, 0.5], [0.08, 0.6], [0.13, 0.1]] // prettier-ignore
+    const far: Rear = { ...plain, spring: [{ rate: 9000 }], motionRatio: { table } }
+    expect(() => rearLimit(far)).toThrow('must not make the wheel force fall')
+    expect(rearLimit({ ...far, spring: [{ rate: 9000, closes: 0.03 }] }).cause).toBe('coilBound')
+    const level = (slope: number): Rear => ({ ...plain, spring: [], preload: 0, gasForce: 185, motionRatio: { initial: 0.45, slope } })
+    near(rearWheelForce(level(-1e-11), 0.1), 185 * 0.45, 1e-9)
+    expect(() => rearLimit(level(-1e-6))).toThrow('must not make the wheel force fall')
+  })
+
   test('rearWheelForce(…) allows a force that is level: gas alone, or nothing at all', () => {
     const bare: Rear = { ...plain, spring: [], preload: 0 }
     expect(rearWheelForce(bare, 0.05)).toBe(0)
