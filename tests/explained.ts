@@ -37,6 +37,11 @@ export const EXPLAINED: Record<string, Explanation[]> = {
     { line: 'if (k > low) for', why: 'sets to 0 what a reflection has brought to the rounding of 0' },
     { was: 'k < high', becomes: 'k <= high', why: 'the last row has nothing below it to reflect' },
     { was: 'tries > 30', becomes: 'tries >= 30', why: ROUNDS },
+    { line: 'tries > 30 ?', why: 'a safety net: since what is next to 0 counts as 0, no matrix is known that falls into it' },
+    { was: 'tries += 1', why: 'counts for that net and for the other shifts of every tenth try alone' },
+    { was: 'Math.abs(entry) < TINY', becomes: 'Math.abs(entry) <= TINY', why: 'equal to the last digit' },
+    { line: 'const neighbours =', why: 'an entry that is rounding is let go a sweep later' },
+    { line: 'Math.max(TINY, Number.EPSILON', why: 'an entry that is rounding is let go a sweep later' },
     { was: 'tries > 300', why: 'no matrix is known that does not settle' },
     { line: 'the QR iteration did not settle', why: 'no matrix is known that does not settle' },
   ],
@@ -56,6 +61,9 @@ export const EXPLAINED: Record<string, Explanation[]> = {
   integrate: [
     { was: 'false', becomes: 'true', line: 'private prepared', why: 'attempt sets it before inside reads it' },
     { was: 'true', becomes: 'false', line: 'this.prepared', why: 'the same bends worked out anew: only later' },
+    { was: '!this.prepared', becomes: 'true', why: 'the same bends worked out anew: only later' },
+    { was: 'i < n', becomes: 'i <= n', why: 'a typed array takes nothing beyond its end' },
+    { was: 'i < y.length', becomes: 'i <= y.length', why: 'a typed array takes nothing beyond its end' },
   ],
   lookout: [{ was: 'side > 0', becomes: 'side >= 0', why: 'a quantity that has crossed has a side' }],
   newton: [

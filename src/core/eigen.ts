@@ -100,8 +100,9 @@ export function shifts(h: Matrix, high: number, tries: number): [number, number]
     const size = Math.abs(c) + Math.abs(at(h, high - 1, high - 2))
     return [d + 0.75 * size, 0.4375 * size * size]
   }
-  const [first, second] = blockEigenvalues(a, b, c, d)
-  return [Math.abs(first.re - d) < Math.abs(second.re - d) ? first.re : second.re, first.im * first.im]
+  // Of two real ones the second is the nearer: the first is found by the larger step from d.
+  const [, { re, im }] = blockEigenvalues(a, b, c, d)
+  return [re, im * im]
 }
 
 /**
