@@ -53,6 +53,12 @@ export const EXPLAINED: Record<string, Explanation[]> = {
     { was: 'closing >= 0', becomes: 'closing > 0', why: CONTINUOUS },
   ],
   estimate: [{ was: 'springRate > 0', becomes: 'springRate >= 0', why: 'a difference of measured forces that is 0 to the last digit' }],
+  forceNeeded: [
+    { was: 'force <= 0', becomes: 'force < 0', why: 'equal to the last digit' },
+    { was: 'i < 12', becomes: 'i <= 12', why: ROUNDS },
+    { was: 'i++', why: 'every search ends long before' },
+    { line: 'if (Math.abs(off) < 1e-13) break', why: ROUNDS },
+  ],
   fork: [
     { was: 'short >= 0', becomes: 'short > 0', why: 'the search hands an end back that is a root' },
     { was: 'over <= 0', becomes: 'over < 0', why: 'the search hands an end back that is a root' },
