@@ -138,6 +138,18 @@ function computeState(definition: Definition, given: Given, unknown: readonly st
   return { input: middle!, output: mergeOutputs(output, all), picture }
 }
 
+const recent = new WeakMap<Definition, { key: string; bikes: Context['bikes']; computed: Omit<Computed, 'remarks'> }>()
+
+/** The state before stays the same while a slider moves the one now: its last result is kept. */
+function computeBefore(definition: Definition, given: Given, context: Context): Omit<Computed, 'remarks'> {
+  const key = JSON.stringify(given)
+  const last = recent.get(definition)
+  if (last?.key === key && last.bikes === context.bikes) return last.computed
+  const computed = computeState(definition, given, unknownIn(definition, given), context)
+  recent.set(definition, { key, bikes: context.bikes, computed })
+  return computed
+}
+
 /** The middle estimate of each output, which remarks reason with. */
 function middleOf(output: Computed['output']): Computed['output'] {
   return Object.fromEntries(
@@ -180,7 +192,7 @@ export function evaluate(
   try {
     const earlier = beforeOf(definition, state, held && { ...defaultsOf(definition), ...held })
     const usable = earlier && Object.keys(problemsOf(definition, earlier, context)).length === 0 ? earlier : null
-    const before = usable && { ...computeState(definition, usable, unknownIn(definition, usable), context), remarks: [] }
+    const before = usable && { ...computeBefore(definition, usable, context), remarks: [] }
     const now = computeState(definition, state, unknown, context)
     const told = {
       input: now.input,
