@@ -1,10 +1,9 @@
 import type { JSX } from 'preact'
-import type { Cell, Interval, Output, OutputValue, QuantityOutput, TableOutput } from '../../src/calculators/define.ts'
+import { isInterval } from '../../src/calculators/interval.ts'
+import type { Cell, Output, OutputValue, QuantityOutput, TableOutput } from '../../src/calculators/define.ts'
 import { withSymbol } from '../../src/calculators/say.ts'
 import type { Say } from '../../src/calculators/say.ts'
 import type { CalculatorState } from './useCalculator.ts'
-
-const isInterval = (value: unknown): value is Interval => typeof value === 'object' && value !== null && 'low' in value
 
 /** A difference of temperatures converts without its offset. */
 const text = (say: Say, output: QuantityOutput, si: number): string =>

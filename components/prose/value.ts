@@ -1,6 +1,7 @@
 import type { BikeSpec } from '../../src/calculators/bikes.ts'
-import type { Cell, Definition, Given, Interval, Output, OutputValue, QuantityOutput } from '../../src/calculators/define.ts'
+import type { Cell, Definition, Given, Output, OutputValue, QuantityOutput } from '../../src/calculators/define.ts'
 import { evaluate } from '../../src/calculators/evaluate.ts'
+import { isInterval } from '../../src/calculators/interval.ts'
 import { createSay, formatNumber } from '../../src/calculators/say.ts'
 import { IMPERIAL, METRIC, displayUnit } from '../../src/calculators/unit-choice.ts'
 import type { Unit } from '../../src/calculators/units.ts'
@@ -24,8 +25,6 @@ export interface ShownValue {
   metric: string
   imperial: string | null
 }
-
-const isInterval = (value: unknown): value is Interval => typeof value === 'object' && value !== null && 'low' in value
 
 function columnOf(output: Output, cell: readonly [number, number] | undefined): QuantityOutput | null {
   if (!('kind' in output)) return output

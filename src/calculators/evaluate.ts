@@ -1,8 +1,9 @@
 import { DomainError } from '../core/index.ts'
 import type { BikeSpec } from './bikes.ts'
 import { InputRefusal } from './define.ts'
-import type { Cell, Definition, Given, GivenValue, Input, Interval, OutputValue, Remark } from './define.ts'
+import type { Cell, Definition, Given, GivenValue, Input, OutputValue, Remark } from './define.ts'
 import { checkValue } from './fields.ts'
+import { isInterval } from './interval.ts'
 import type { Say } from './say.ts'
 import { createSay } from './say.ts'
 import { METRIC } from './unit-choice.ts'
@@ -77,8 +78,6 @@ function inputOf(definition: Definition, given: Given, context: Context): Loose 
     Object.entries(definition.inputs).map(([id, input]) => [id, toCore(input, isAsked(input, given) ? given[id] : input.default, context)]),
   )
 }
-
-const isInterval = (value: unknown): value is Interval => typeof value === 'object' && value !== null && 'low' in value
 
 function mergeCell(middle: Cell, others: readonly (Cell | undefined)[]): Cell {
   if (typeof middle === 'string') return middle
