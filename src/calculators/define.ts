@@ -45,8 +45,8 @@ export interface TextInput extends InputBase {
   kind: 'text'
   default: string
   maxLength: number
-  /** what is wrong with this text and how to put it right; undefined when it can be used */
-  check?(text: string): string | undefined
+  /** what is wrong with this text and how to put it right; undefined when it can be used. Set from `checks` of the calculator's work */
+  check?: ((text: string) => string | undefined) | undefined
 }
 
 export interface TableColumn {
@@ -174,7 +174,8 @@ export type Question =
   | 'Is the oil right?'
   | 'What does damping do?'
 
-export interface Definition<I extends Record<string, Input> = Record<string, Input>, O extends Record<string, Output> = Record<string, Output>, P = unknown> {
+/** What a calculator says and asks: plain data. A page carries it to the browser beside the same words in its markup, so that no script has to. */
+export interface Statement<I extends Record<string, Input> = Record<string, Input>, O extends Record<string, Output> = Record<string, Output>> {
   id: string
   /** raised when a link of the version before would mean something else */
   version: number
@@ -190,12 +191,23 @@ export interface Definition<I extends Record<string, Input> = Record<string, Inp
   notice?: string
   inputs: I
   outputs: O
+}
+
+/** What a calculator does, exported by `<id>.work.ts`. The browser loads it with the page. */
+export interface Work<I extends Record<string, Input> = Record<string, Input>, O extends Record<string, Output> = Record<string, Output>, P = unknown> {
   /** SI in, SI out */
   compute(input: InputValues<I>): OutputValues<O>
   /** values that make the "before" when the reader holds none: e.g. the change set to zero */
   baseline?(given: Given): Given
   /** what the figure draws beyond input and output: curves, poses; SI; computed here so that figures hold no physics */
   picture?(input: InputValues<I>, output: OutputValues<O>): P
+  /** by input id, what is wrong with a text and how to put it right; undefined when it can be used */
+  checks?: Readonly<Record<string, (text: string) => string | undefined>>
+}
+
+/** A whole calculator. `remarks`, from `<id>.remarks.ts`, reads the numbers; the browser loads it once a number changes. */
+export interface Definition<I extends Record<string, Input> = Record<string, Input>, O extends Record<string, Output> = Record<string, Output>, P = unknown>
+  extends Statement<I, O>, Work<I, O, P> {
   remarks(context: RemarkContext<I, O>): readonly Remark[]
 }
 

@@ -166,6 +166,18 @@ export function beforeOf(definition: Definition, given: Given, held: Given | nul
   return baseline === undefined ? null : { ...given, ...baseline }
 }
 
+/** What `remarks` has to say on a computed state. Outputs that are intervals reach it as their middle estimate. */
+export function remarksOn(remarks: Definition['remarks'], { now, before }: Pick<Evaluation, 'now' | 'before'>, say: Say): readonly Remark[] {
+  if (now === null) return []
+  const told = {
+    input: now.input,
+    output: middleOf(now.output),
+    say,
+    ...(before ? { before: { input: before.input, output: middleOf(before.output) } } : {}),
+  }
+  return remarks(told as never)
+}
+
 /**
  * Computes a calculator's state, and the state before it when there is one. Nothing throws: what is wrong comes back as
  * text, at the field where it can be put right.
@@ -192,14 +204,9 @@ export function evaluate(
     const earlier = beforeOf(definition, state, held && { ...defaultsOf(definition), ...held })
     const usable = earlier && Object.keys(problemsOf(definition, earlier, context)).length === 0 ? earlier : null
     const before = usable && { ...computeBefore(definition, usable, context), remarks: [] }
-    const now = computeState(definition, state, unknown, context)
-    const told = {
-      input: now.input,
-      output: middleOf(now.output),
-      say,
-      ...(before ? { before: { input: before.input, output: middleOf(before.output) } } : {}),
-    }
-    return { now: { ...now, remarks: definition.remarks(told as never) }, before, problems, refusal: null, unknown }
+    const now = { ...computeState(definition, state, unknown, context), remarks: [] }
+    const remarks = remarksOn(definition.remarks, { now, before }, say)
+    return { now: { ...now, remarks }, before, problems, refusal: null, unknown }
   } catch (error) {
     if (error instanceof InputRefusal) return failed({ [error.input]: error.message }, null)
     if (error instanceof DomainError) return failed({}, `These values do not go together: ${error.message}`)
