@@ -6,7 +6,8 @@ import { bikeOf, geometryOf } from './bikes.ts'
 import type { BikeSpec, Fitted } from './bikes.ts'
 import { defineCalculator } from './define.ts'
 import { rideHeightRemarks } from './ride-height.remarks.ts'
-import { aboard, motionRatioAt, quotedAs, quotedFront, quotedRear, riderMass } from './whole-bike.ts'
+import { quotedFront, quotedRear, riderMass } from './whole-bike.fields.ts'
+import { aboard, motionRatioAt, quotedAs } from './whole-bike.ts'
 
 export type HeightChange = 'preload' | 'tubes' | 'shock' | 'tyre'
 

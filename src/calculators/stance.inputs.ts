@@ -1,5 +1,5 @@
 import type { QuantityInput } from './define.ts'
-import { luggageMass, passengerMass, quotedFront, quotedRear, riderMass } from './whole-bike.ts'
+import { luggageMass, passengerMass, quotedFront, quotedRear, riderMass } from './whole-bike.fields.ts'
 
 const OWN = ['own', 'scales'] as const
 

@@ -7,7 +7,8 @@ import type { BikeSpec } from './bikes.ts'
 import { defineCalculator } from './define.ts'
 import type { Cell, Remark } from './define.ts'
 import type { Say } from './say.ts'
-import { aboard, luggageMass, passengerMass, riderMass } from './whole-bike.ts'
+import { luggageMass, passengerMass, riderMass } from './whole-bike.fields.ts'
+import { aboard } from './whole-bike.ts'
 
 interface Given {
   bike: BikeSpec

@@ -1,6 +1,5 @@
 import { payloadOf } from './bikes.ts'
 import type { BikeSpec } from './bikes.ts'
-import type { QuantityInput } from './define.ts'
 
 /** Masses aboard [kg]; absent or 0: nobody. */
 export interface Aboard {
@@ -33,40 +32,3 @@ export function quotedAs(spec: BikeSpec, frontTravel?: number, rearTravel?: numb
 export function motionRatioAt(spec: BikeSpec, rearTravel: number): number {
   return spec.rear.motionRatio.initial + spec.rear.motionRatio.slope * rearTravel * 1e3
 }
-
-const QUOTED = 'Makers quote them at full extension or settled, and seldom say which; 0 to 30 mm covers both.'
-
-/** Asked wherever rake and wheelbase come from a sheet: the pose that the sheet means. */
-export const quotedFront = {
-  kind: 'quantity',
-  label: 'Front travel used when rake and wheelbase were quoted',
-  hint: '0 if they hold for a bike at full extension.',
-  quantity: 'length',
-  unit: 'mm',
-  range: [0, 60],
-  step: 1,
-  optional: true,
-  empty: 'as this bike’s sheet has it',
-  typical: [0, 30],
-  typicalFrom: QUOTED,
-  more: true,
-} as const satisfies QuantityInput
-
-export const quotedRear = {
-  ...quotedFront,
-  label: 'Rear travel used when rake and wheelbase were quoted',
-} as const satisfies QuantityInput
-
-export const riderMass = {
-  kind: 'quantity',
-  label: 'Rider in riding gear',
-  quantity: 'mass',
-  unit: 'kg',
-  range: [0, 160],
-  step: 1,
-  default: 80,
-  procedure: 'weigh-the-bike',
-} as const satisfies QuantityInput
-
-export const passengerMass = { ...riderMass, label: 'Passenger', range: [0, 140], default: 0 } as const satisfies QuantityInput
-export const luggageMass = { ...riderMass, label: 'Luggage', range: [0, 80], default: 0 } as const satisfies QuantityInput
