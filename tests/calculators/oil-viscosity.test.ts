@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest'
 import OilViscosityFigure from '../../components/figures/OilViscosity.tsx'
 import { evaluate } from '../../src/calculators/evaluate.ts'
 import { ends } from '../../src/calculators/interval.ts'
-import oilViscosity, { COLD_IS_ANOTHER_FORK } from '../../src/calculators/oil-viscosity.ts'
+import oilViscosity from '../../src/calculators/oil-viscosity.ts'
+import { COLD_IS_ANOTHER_FORK } from '../../src/calculators/oil-viscosity.remarks.ts'
 import { asDefinition, bikes, drawn, expectNear, expectSound, remarksOf, result, ROUNDING, shown } from './evaluated.ts'
 
 const problemsOf = (given: Record<string, number | string>): Readonly<Record<string, string>> => evaluate(asDefinition(oilViscosity), given, { bikes }).problems
