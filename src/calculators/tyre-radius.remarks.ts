@@ -1,17 +1,15 @@
-import type { Interval, Remark } from './define.ts'
+import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
 import type { Say } from './say.ts'
+import type { inputs, outputs } from './tyre-radius.ts'
 
-type Value = number | Interval | null
-interface State {
-  input: { end: 'front' | 'rear'; marking: string; radiusPlusMinus: number }
-  output: Readonly<Record<'radius' | 'loadedRadius' | 'trail', Value>>
-}
+type Context = RemarkContext<typeof inputs, typeof outputs>
+type State = Pick<Context, 'input' | 'output'>
 
 /** Two makes of one size can differ by this, so a smaller change of size may not be one on the bench. */
 const SAME_SIZE = 3e-3
 
-const number = (value: Value): number => middle(value) ?? 0
+const number = (value: Context['output']['trail']): number => middle(value) ?? 0
 
 function changed({ input, output }: State, before: State, say: Say): Remark[] {
   const change = number(output.radius) - number(before.output.radius)
@@ -37,7 +35,7 @@ function cautions({ output }: State, before: State): Remark[] {
 }
 
 /** What a size means, and how far it can be trusted. */
-export function tyreRadiusRemarks({ input, output, before, say }: State & { before?: State; say: Say }): Remark[] {
+export function remarks({ input, output, before, say }: Context): readonly Remark[] {
   const now = { input, output }
   const sunk = number(output.radius) - number(output.loadedRadius)
   return [
