@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
 import MarksFigure from '../../components/figures/Marks.tsx'
-import marks, { SIDE_TOLERANCE, STICKY_BAND } from '../../src/calculators/marks.ts'
+import { SIDE_TOLERANCE, STICKY_BAND } from '../../src/calculators/marks.remarks.ts'
+import marks from '../../src/calculators/marks.ts'
 import type { Interval } from '../../src/calculators/define.ts'
 import { places } from './drawn.ts'
 import { drawn, expectNear, expectSound, remarksOf, result, ROUNDING, shown } from './evaluated.ts'
