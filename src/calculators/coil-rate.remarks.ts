@@ -1,9 +1,9 @@
-import type { CoilInputs, CoilOutputs } from './coil-rate.ts'
+import type { inputs, outputs } from './coil-rate.ts'
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
 import { expanded, standardFromLimit } from './measured.ts'
 
-type Context = RemarkContext<CoilInputs, CoilOutputs>
+type Context = RemarkContext<typeof inputs, typeof outputs>
 
 /** A height adjuster wound right in squeezes the spring this much more; 8 mm either way is common (common practice, no source). */
 export const ADJUSTER_REACH = 8e-3
@@ -79,7 +79,7 @@ function changeRemark({ input, output, before, say }: Context): Remark[] {
 }
 
 /** What the coil's numbers mean for the rider. */
-export function remarksOf(context: Context): Remark[] {
+export function remarks(context: Context): readonly Remark[] {
   const index = middle(context.output.index) ?? 0
   const odd: Remark[] =
     index < INDEX_RANGE[0] || index > INDEX_RANGE[1]

@@ -1,24 +1,13 @@
-import { coilRate, coilShearStress, propagate, solidLength, springForce } from '../core/index.ts'
-import { defineCalculator, InputRefusal } from './define.ts'
-import type { Interval } from './define.ts'
-import { measured } from './measured.ts'
-import { remarksOf } from './coil-rate.remarks.ts'
-
-/**
- * Shear modulus of spring steel [Pa]. The figures are those that EN 13906-1 gives for wire to EN 10270-1, -2 and -3, from memory: the paid text was
- * not read. The last is the middle of the first two and hot-rolled steel (78.5), for a spring of unknown wire.
- */
-const SHEAR_MODULUS = { drawn: 81.5e9, tempered: 79.5e9, stainless: 70e9, unknown: 80e9 } as const
-
-/** ± of each [Pa]: a batch differs by about 1 % (from memory); an unknown steel by what lies between hot-rolled and drawn wire. */
-const MODULUS_LIMIT = { drawn: 0.8e9, tempered: 0.8e9, stainless: 0.8e9, unknown: 1.5e9 } as const
+import { remarks } from './coil-rate.remarks.ts'
+import { compute } from './coil-rate.work.ts'
+import { defineCalculator } from './define.ts'
 
 const length = (label: string, range: readonly [number, number], step: number, standard: number, hint: string) =>
   ({ kind: 'quantity', label, hint, quantity: 'length', unit: 'mm', range, step, default: standard, procedure: 'test-a-spring' }) as const
 const plusMinus = (label: string, standard: number, most: number, step: number) =>
   ({ kind: 'quantity', label, quantity: 'length', unit: 'mm', range: [0, most], step, default: standard, more: true }) as const
 
-const inputs = {
+export const inputs = {
   wireDiameter: length('Wire diameter', [2, 20], 0.05, 4.5, 'Bare wire: scrape the paint off first.'),
   outerDiameter: length('Outside diameter of the coils', [10, 150], 0.1, 27.5, 'Across the coils, from outside to outside.'),
   totalCoils: {
@@ -85,7 +74,7 @@ const inputs = {
   },
 } as const
 
-const outputs = {
+export const outputs = {
   rate: { label: 'Rate (± covers about 95 %)', quantity: 'rate', unit: 'N/mm', digits: 2, lead: true },
   margin: { label: 'Left before the coils touch (±)', quantity: 'length', unit: 'mm', digits: 0, lead: true },
   solid: { label: 'Length with all coils touching', quantity: 'length', unit: 'mm', digits: 1 },
@@ -97,28 +86,6 @@ const outputs = {
   outerShare: { label: 'Rate from the outside diameter’s ± alone', quantity: 'share', unit: '%', digits: 1, more: true },
   coilsShare: { label: 'Rate from the count’s ± alone', quantity: 'share', unit: '%', digits: 1, more: true },
 } as const
-
-export type CoilInputs = typeof inputs
-export type CoilOutputs = typeof outputs
-
-interface Coil {
-  wireDiameter: number
-  outerDiameter: number
-  totalCoils: number
-  deadCoils: number
-}
-
-function refuseImpossible({ wireDiameter, outerDiameter, totalCoils, deadCoils }: Coil): void {
-  if (outerDiameter <= 2 * wireDiameter)
-    throw new InputRefusal('outerDiameter', 'Outside diameter of the coils must be more than twice the wire diameter, or the coil has no hole')
-  if (totalCoils <= deadCoils) throw new InputRefusal('totalCoils', 'Coils in all must be more than the coils that do not work')
-}
-
-/** How far one input's ± alone moves the rate, as a share of it; to first order, as `propagate` does. */
-function shareOf(measure: (values: number[]) => number, value: number, limit: number): number {
-  const { uncertainty, value: rate } = propagate(measure, [value], [limit])
-  return uncertainty / rate
-}
 
 export default defineCalculator({
   id: 'coil-rate',
@@ -139,37 +106,6 @@ export default defineCalculator({
   ],
   inputs,
   outputs,
-  compute(input) {
-    const { wireDiameter, outerDiameter, totalCoils, freeLength, deflection, material, ends, deadCoils } = input
-    refuseImpossible(input)
-    const activeCoils = totalCoils - deadCoils
-    const meanDiameter = outerDiameter - wireDiameter
-    const shape = { wireDiameter, meanDiameter, activeCoils, shearModulus: SHEAR_MODULUS[material] }
-    const limits = [input.wirePlusMinus, input.outerPlusMinus, input.coilsPlusMinus]
-    // the calliper reads the outside, so thicker wire also means a smaller mean coil
-    const rateOf = ([wire, outer, coils, modulus]: number[]): number =>
-      coilRate({ wireDiameter: wire!, meanDiameter: outer! - wire!, activeCoils: coils!, shearModulus: modulus! })
-    const rate = measured(rateOf, [wireDiameter, outerDiameter, activeCoils, shape.shearModulus], [...limits, MODULUS_LIMIT[material]])
-    const solid = solidLength({ wireDiameter, totalCoils, ends })
-    const margin = measured(
-      ([wire, coils]) => freeLength - solidLength({ wireDiameter: wire!, totalCoils: coils!, ends }) - deflection,
-      [wireDiameter, totalCoils],
-      [input.wirePlusMinus, input.coilsPlusMinus],
-    )
-    const reached = Math.min(deflection, freeLength - solid)
-    const force = reached > 0 ? springForce([{ rate: rate.value }], reached) : null
-    return {
-      rate,
-      margin: margin satisfies Interval,
-      solid,
-      wireShare: shareOf(([wire]) => coilRate({ ...shape, wireDiameter: wire! }), wireDiameter, input.wirePlusMinus),
-      stress: force === null ? null : coilShearStress({ force, wireDiameter, meanDiameter, correction: 'bergstrasser' }),
-      force,
-      activeCoils,
-      index: meanDiameter / wireDiameter,
-      outerShare: shareOf(([mean]) => coilRate({ ...shape, meanDiameter: mean! }), meanDiameter, input.outerPlusMinus),
-      coilsShare: shareOf(([coils]) => coilRate({ ...shape, activeCoils: coils! }), activeCoils, input.coilsPlusMinus),
-    }
-  },
-  remarks: remarksOf,
+  compute,
+  remarks,
 })
