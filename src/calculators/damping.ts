@@ -1,17 +1,8 @@
-import { dampingRemarks } from './damping.remarks.ts'
+import { remarks } from './damping.remarks.ts'
+import { baseline, compute, picture } from './damping.work.ts'
 import { defineCalculator } from './define.ts'
-import type { InputValues } from './define.ts'
-import { damperForce, dampingRatio, rideOver, springForce, STANDARD_GRAVITY } from '../core/index.ts'
-import type { Damper, End, Law, Profile, Ride } from '../core/index.ts'
 
-/** Share of a step within which the body counts as settled: the usual 5 % of control engineering. */
-const SETTLED = 0.05
-/** Stiffness of both stops [N/m]: ten times a tyre, so that a bottomed fork reads as a knock. Invented. */
-const STOP_RATE = 2e6
-/** Long enough for a body of 1 Hz to come to rest from a step [s]. */
-const DURATION = 2.5
-
-const inputs = {
+export const inputs = {
   road: { kind: 'choice', label: 'Road', options: { step: 'a kerb: up and stay up', bump: 'a bump', waves: 'waves without end' }, default: 'step' },
   compression: {
     kind: 'quantity',
@@ -116,7 +107,7 @@ const inputs = {
   },
 } as const
 
-const outputs = {
+export const outputs = {
   ratio: { label: 'Damping ratio, mean of both ways', quantity: 'ratio', unit: '', digits: 2, lead: true },
   ratioCompression: { label: 'Damping ratio, compression', quantity: 'ratio', unit: '', digits: 2, more: true },
   ratioRebound: { label: 'Damping ratio, rebound', quantity: 'ratio', unit: '', digits: 2, more: true },
@@ -127,8 +118,6 @@ const outputs = {
   rest: { label: 'Travel used standing still', quantity: 'length', unit: 'mm', digits: 1 },
   meanTravel: { label: 'Mean travel over the waves', quantity: 'length', unit: 'mm', digits: 1 },
 } as const
-
-type Values = InputValues<typeof inputs>
 
 export default defineCalculator({
   id: 'damping',
@@ -149,88 +138,8 @@ export default defineCalculator({
   ],
   inputs,
   outputs,
-  compute(input) {
-    const ride = rideOf(input)
-    const { ratio, compression, rebound } = ratiosOf(input)
-    return {
-      ratio,
-      ratioCompression: compression,
-      ratioRebound: rebound,
-      peakTravel: Math.max(...ride.travel),
-      overshoot: input.road === 'step' ? overshootOf(ride, input.height) : null,
-      settling: input.road === 'waves' ? null : settlingOf(ride, input.road === 'step' ? input.height : 0, Math.abs(input.height)),
-      leastLoad: Math.min(...ride.tyreForce),
-      rest: ride.travel[0] ?? input.sag,
-      meanTravel: input.road === 'waves' ? meanOfLastHalf(ride.travel) : null,
-    }
-  },
-  baseline: () => ({ compression: 700, rebound: 700, law: 'linear' }),
-  picture(input) {
-    const ride = rideOf(input)
-    const damper = damperOf(input)
-    const top = 0.8
-    const speeds = Array.from({ length: 81 }, (_, place) => -top + (place / 80) * 2 * top)
-    return {
-      time: ride.time,
-      body: ride.body,
-      wheel: ride.wheel,
-      road: ride.road,
-      force: speeds.map((speed): [number, number] => [speed, damperForce(damper, speed)]),
-      events: ride.events,
-    }
-  },
-  remarks: dampingRemarks,
+  compute,
+  baseline,
+  picture,
+  remarks,
 })
-
-function lawOf(input: Values, coefficient: number): Law {
-  const { law, knee, after } = input
-  if (law === 'digressive') return { kind: 'digressive', knee: { velocity: knee, force: coefficient * knee }, after: coefficient * after }
-  if (law === 'square') return { kind: 'square', coefficient: coefficient / knee }
-  return { kind: 'linear', coefficient }
-}
-
-const damperOf = (input: Values): Damper => ({ compression: lawOf(input, input.compression), rebound: lawOf(input, input.rebound) })
-
-/** The end of the bike: its spring is preloaded so that it rests at the sag given; a negative preload is a spring loose near full extension. */
-function endOf(input: Values): End {
-  const { sprungMass, unsprungMass, wheelRate, sag, travel, tyreRate } = input
-  const preload = (sprungMass * STANDARD_GRAVITY) / wheelRate - sag
-  const spring = [{ rate: wheelRate }]
-  return { sprungMass, unsprungMass, travel, tyreRate, stopRate: STOP_RATE, force: (x) => springForce(spring, preload + x), damper: damperOf(input) }
-}
-
-const rides = new WeakMap<Values, Ride>()
-
-/** The ride is asked for twice, for results and picture: computed once. */
-function rideOf(input: Values): Ride {
-  const known = rides.get(input)
-  if (known) return known
-  const profile: Profile = { kind: input.road, height: input.height, length: input.length, speed: input.speed }
-  const ride = rideOver(profile, endOf(input), { duration: DURATION, relativeTolerance: 1e-5 })
-  rides.set(input, ride)
-  return ride
-}
-
-/** At slow speed; a plain hole has no slow coefficient, and takes the one that its force at the knee gives. */
-function ratiosOf({ sprungMass, wheelRate, compression, rebound }: Values): { ratio: number; compression: number; rebound: number } {
-  const ratio = (damping: number): number => dampingRatio({ mass: sprungMass, stiffness: wheelRate, damping })
-  return { ratio: ratio((compression + rebound) / 2), compression: ratio(compression), rebound: ratio(rebound) }
-}
-
-/** How far the body goes beyond the step's height, in the step's direction [m]; 0 if it never does. */
-function overshootOf({ body }: Ride, height: number): number {
-  const way = Math.sign(height) || 1
-  return Math.max(0, ...body.map((z) => way * (z - height)))
-}
-
-/** Time after which the body stays within 5 % of the road's height about its end [s]; null if it is still moving when the sheet ends. */
-function settlingOf({ body, time }: Ride, end: number, size: number): number | null {
-  const last = body.findLastIndex((z) => Math.abs(z - end) > SETTLED * size)
-  if (last === -1) return 0
-  return last + 1 < time.length ? time[last + 1]! : null
-}
-
-function meanOfLastHalf(values: readonly number[]): number {
-  const half = values.slice(values.length >> 1)
-  return half.reduce((sum, value) => sum + value, 0) / half.length
-}
