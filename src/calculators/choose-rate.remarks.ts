@@ -1,15 +1,12 @@
 import { candidatesOf } from './choose-rate.band.ts'
-import type { Remark } from './define.ts'
+import type { inputs, outputs } from './choose-rate.ts'
+import type { Remark, RemarkContext } from './define.ts'
 import type { Say } from './say.ts'
 
 /** The lower end of the reserve [m] below which a bump met on the brakes uses up the rest: a worn road is rough by about as much. Common practice, no source. */
 export const LITTLE_IN_HAND = 10e-3
 
-interface Told {
-  input: { rates: readonly (readonly number[])[]; riderMass: number; deceleration: number; riderShare: number | undefined }
-  output: { spread: unknown; spreadRate: unknown; rows: readonly (readonly unknown[])[] }
-  say: Say
-}
+type Context = RemarkContext<typeof inputs, typeof outputs>
 
 interface Row {
   rate: number
@@ -21,7 +18,7 @@ interface Row {
 const valueOf = (cell: unknown, end: 'low' | 'high' = 'low'): number =>
   typeof cell === 'number' ? cell : typeof cell === 'object' && cell !== null && end in cell ? Number(Reflect.get(cell, end)) : Number.NaN
 
-const rowsOf = (rows: Told['output']['rows']): Row[] =>
+const rowsOf = (rows: Context['output']['rows']): Row[] =>
   rows.map(([rate, , staticSag, , , reserve, , misses]) => ({
     rate: valueOf(rate),
     staticSag: valueOf(staticSag),
@@ -70,12 +67,12 @@ function bandRemark(rows: readonly Row[], say: Say): Remark {
 }
 
 /** What the table means, and what to measure to narrow the band. */
-export function chooseRateRemarks({ input, output, say }: Told): Remark[] {
+export function remarks({ input, output, say }: Context): readonly Remark[] {
   const rows = rowsOf(output.rows)
-  const remarks: Remark[] = candidatesOf(rows as never) === null ? noneRemarks(rows, say) : [bandRemark(rows, say)]
+  const all: Remark[] = candidatesOf(rows as never) === null ? noneRemarks(rows, say) : [bandRemark(rows, say)]
   const softer = rows.length > 1 && rows[0]!.staticSag < rows.at(-1)!.staticSag
   if (softer)
-    remarks.push({
+    all.push({
       kind: 'reading',
       text: 'At the same sag with the rider, the softer spring has the smaller static sag: it needs more preload. Little static sag does not mean too stiff.',
     })
@@ -91,16 +88,16 @@ export function chooseRateRemarks({ input, output, say }: Told): Remark[] {
   const guessed = input.riderShare === undefined || typeof output.rows[0]?.[2] === 'object'
   if (spread !== null && guessed) {
     const size = rate !== null && Number.isFinite(step) ? `, ${say.quantity(rate, 'N/mm', 2)} where the springs are ${say.quantity(step, 'N/mm', 2)} apart` : ''
-    remarks.push({
+    all.push({
       kind: 'next',
       text: `Where the rider sits is a guess here. Five points of share, either way, are ±${say.quantity(spread, '%', 1)} of the rate${size}. Put the front wheel on a scale with the rider aboard.`,
     })
   } else {
-    remarks.push({
+    all.push({
       kind: 'next',
       text: 'To narrow the band, measure both sags with the spring you have: the rate from sag calculator then tells what is in there now.',
     })
   }
-  remarks.push({ kind: 'caution', caution: 'small-steps-only', text: 'The maker’s manual, and your dealer where it is silent, set the limits for your bike.' })
-  return remarks
+  all.push({ kind: 'caution', caution: 'small-steps-only', text: 'The maker’s manual, and your dealer where it is silent, set the limits for your bike.' })
+  return all
 }
