@@ -1,12 +1,6 @@
-import type { Interval, Remark } from './define.ts'
+import type { inputs, outputs } from './cg-height.ts'
+import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
-import type { Say } from './say.ts'
-
-interface Context {
-  input: { scalePlusMinus: number; lift: number }
-  output: Readonly<Record<'height' | 'gained' | 'perHalfKilogram', number | Interval | null>>
-  say: Say
-}
 
 /** A bike alone with its centre lower or higher than this has most likely been read wrongly: tanks and engines stand between. No published source. */
 const PLAUSIBLE = [0.35, 0.8] as const
@@ -14,7 +8,7 @@ const PLAUSIBLE = [0.35, 0.8] as const
 const CLEAR_OF_NOISE = 4
 
 /** What the weighing tells, how sure it is, and what would make it surer. */
-export function cgHeightRemarks({ input, output, say }: Context): Remark[] {
+export function remarks({ input, output, say }: RemarkContext<typeof inputs, typeof outputs>): readonly Remark[] {
   const height = middle(output.height) ?? 0
   const gained = middle(output.gained) ?? 0
   const half = Math.abs(middle(output.perHalfKilogram) ?? 0)
