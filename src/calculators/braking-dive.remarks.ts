@@ -1,12 +1,10 @@
-import type { Interval, Remark } from './define.ts'
+import type { inputs, outputs } from './braking-dive.ts'
+import type { Remark, RemarkContext } from './define.ts'
 import { ends, middle } from './interval.ts'
 import type { Say } from './say.ts'
 
-type Value = number | Interval | null
-interface State {
-  input: { deceleration: number; quickest: number; slowest: number }
-  output: Readonly<Record<'frontTravel' | 'peak' | 'reserve' | 'transferPart' | 'brakePart' | 'liftDeceleration' | 'trail' | 'travelShare', Value>>
-}
+type Context = RemarkContext<typeof inputs, typeof outputs>
+type State = Pick<Context, 'input' | 'output'>
 
 /** A pothole at speed can use this much travel at once; less in hand on the brakes is worth saying. Common practice, no published source [m]. */
 const BUMP = 15e-3
@@ -42,7 +40,7 @@ function forces({ output }: State, say: Say): Remark {
 }
 
 /** What the dive means: what makes it, what is left, and where the rear wheel goes light. */
-export function brakingDiveRemarks({ input, output, before, say }: State & { before?: State; say: Say }): Remark[] {
+export function remarks({ input, output, before, say }: Context): readonly Remark[] {
   const lift = middle(output.liftDeceleration)
   const list: Remark[] = []
   if (input.deceleration <= 0)
