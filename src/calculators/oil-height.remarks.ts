@@ -1,6 +1,6 @@
-import type { Remark } from './define.ts'
+import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
-import type { Say } from './say.ts'
+import type { inputs, outputs } from './oil-height.ts'
 
 /**
  * Travel kept clear of hydraulic lock [m]: a fork that warms by 60 °C grows 500 cm³ of oil by 21 cm³, which is 14 mm of travel in a tube of 43 mm.
@@ -9,18 +9,11 @@ export const LOCK_CLEARANCE = 15e-3
 /** A change of gas force [N] that a rider can't tell from friction, which holds 40 to 80 N in a road fork. */
 export const UNFELT = 40
 
-interface Told {
-  input: { airHeight: number; oilAdded: number; temperature: number; gaugePressure: number; altitude: number }
-  output: Readonly<Record<string, unknown>>
-  before?: { input: Told['input']; output: Readonly<Record<string, unknown>> }
-  say: Say
-}
-
-const number = (value: unknown): number | null => middle(value as never)
+type Told = RemarkContext<typeof inputs, typeof outputs>
 
 function changeReading({ input, output, before, say }: Told): Remark[] {
-  const now = [number(output.gasSettled), number(output.gasAtFull)]
-  const was = [number(before?.output.gasSettled), number(before?.output.gasAtFull)]
+  const now = [middle(output.gasSettled), middle(output.gasAtFull)]
+  const was = [middle(before?.output.gasSettled), middle(before?.output.gasAtFull)]
   if (now[0] === null || now[1] === null) return []
   if (was[0] === null || was[1] === null) {
     return [
@@ -44,7 +37,7 @@ function changeReading({ input, output, before, say }: Told): Remark[] {
 }
 
 function lockRemarks({ output, say }: Told): Remark[] {
-  const margin = number(output.lockMargin)
+  const margin = middle(output.lockMargin)
   if (margin === null || margin >= LOCK_CLEARANCE) return []
   const text =
     margin <= 0
@@ -57,18 +50,18 @@ function lockRemarks({ output, say }: Told): Remark[] {
 }
 
 /** What oil height, heat and altitude mean for the rider. */
-export function oilHeightRemarks(told: Told): Remark[] {
+export function remarks(told: Told): readonly Remark[] {
   const { input, say } = told
-  const remarks = [...changeReading(told), ...lockRemarks(told)]
+  const all = [...changeReading(told), ...lockRemarks(told)]
   if (input.oilAdded !== 0) {
-    const effective = number(told.output.effective)
+    const effective = middle(told.output.effective)
     const moved = effective === null ? 0 : effective - input.airHeight
-    remarks.push({
+    all.push({
       kind: 'reading',
       text: `${say.quantity(Math.abs(input.oilAdded), 'cm³', 0)} in each leg ${moved < 0 ? 'raises' : 'lowers'} the level by ${say.quantity(Math.abs(moved), 'mm', 1)}. Volume and height are not the same: old oil and the spring’s own metal decide which height a volume gives.`,
     })
   }
-  if (input.gaugePressure > 0) remarks.push({ kind: 'caution', caution: 'pressurised-fork', text: 'Let the pressure out before you loosen a cap.' })
-  remarks.push({ kind: 'next', text: 'Read the height in both legs, collapsed and without springs, and write down both.' })
-  return remarks
+  if (input.gaugePressure > 0) all.push({ kind: 'caution', caution: 'pressurised-fork', text: 'Let the pressure out before you loosen a cap.' })
+  all.push({ kind: 'next', text: 'Read the height in both legs, collapsed and without springs, and write down both.' })
+  return all
 }
