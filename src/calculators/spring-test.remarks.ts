@@ -1,8 +1,8 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
-import type { SpringTestInputs, SpringTestOutputs } from './spring-test.ts'
+import type { inputs, outputs } from './spring-test.ts'
 
-type Context = RemarkContext<SpringTestInputs, SpringTestOutputs>
+type Context = RemarkContext<typeof inputs, typeof outputs>
 
 /** A bow is told from scatter when the misses in the middle and at both ends part by more than twice the ± of a force: chance seldom does that at three places. */
 export const BOW = 2
@@ -23,22 +23,22 @@ function oneRate({ input, output, say }: Context): Remark[] {
   const rate = middle(output.rate) ?? 0
   const within = middle(output.within) ?? 0
   const given = `${say.quantity(rate, 'N/mm', 2)}, give or take ${say.quantity(within * rate, 'N/mm', 2)}: ${say.quantity(within, '%', 1)} of it.`
-  const remarks: Remark[] = [{ kind: 'reading', text: given }]
+  const all: Remark[] = [{ kind: 'reading', text: given }]
   if (input.rows.length < 3)
-    return [...remarks, { kind: 'next', text: 'Two readings give a slope and no warning. Take six: their scatter shows how far to trust it.' }]
+    return [...all, { kind: 'next', text: 'Two readings give a slope and no warning. Take six: their scatter shows how far to trust it.' }]
   const bow = bowOf(output.misses)
   if (input.rows.length >= 5 && bow > BOW * input.forcePlusMinus) {
-    remarks.push({
+    all.push({
       kind: 'next',
       text: `The ends stand ${say.quantity(bow, 'N', 0)} above the middle, which is more than the readings’ ±. That is a bow, not scatter: look for two rates.`,
     })
   } else if (within > NEIGHBOURS / 2) {
-    remarks.push({
+    all.push({
       kind: 'next',
       text: `That is too wide to tell it from a neighbour ${say.quantity(NEIGHBOURS, '%', 0)} away. Take more readings, further apart: the ± shrinks with the stretch that they span.`,
     })
-  } else remarks.push({ kind: 'next', text: 'Test the other spring of the pair on a fresh sheet. Call them different only where the two ± do not meet.' })
-  return remarks
+  } else all.push({ kind: 'next', text: 'Test the other spring of the pair on a fresh sheet. Call them different only where the two ± do not meet.' })
+  return all
 }
 
 function twoRates({ input, output, say }: Context): Remark[] {
@@ -59,4 +59,4 @@ function twoRates({ input, output, say }: Context): Remark[] {
 }
 
 /** What a test tells, and what to do next. */
-export const remarksOf = (context: Context): Remark[] => (context.input.fit === 'two' ? twoRates(context) : oneRate(context))
+export const remarks = (context: Context): readonly Remark[] => (context.input.fit === 'two' ? twoRates(context) : oneRate(context))
