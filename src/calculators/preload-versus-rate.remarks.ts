@@ -1,8 +1,8 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { ends, middle } from './interval.ts'
-import type { PreloadInputs, PreloadOutputs } from './preload-versus-rate.ts'
+import type { inputs, outputs } from './preload-versus-rate.ts'
 
-type Context = RemarkContext<PreloadInputs, PreloadOutputs>
+type Context = RemarkContext<typeof inputs, typeof outputs>
 type Held = Required<Context>
 
 /** Preloads or rates closer than this are taken as equal: a hundredth of a millimetre, and of a newton per millimetre. */
@@ -47,7 +47,7 @@ function preloadOnly(context: Held): Remark[] {
   const force = say.quantity(middle(output.springForce) ?? 0, 'N', 0)
   const reading = `${say.quantity(Math.abs(wound), 'mm', 0)} ${wound > 0 ? 'more' : 'less'} preload, and the front sits ${say.quantity(Math.abs(rose), 'mm', 1)} ${rose >= 0 ? 'higher' : 'lower'}.`
   const missing = 1 - rose / wound
-  const remarks = [
+  const all = [
     text(
       'reading',
       Math.abs(missing) < NOTICEABLE
@@ -55,8 +55,8 @@ function preloadOnly(context: Held): Remark[] {
         : `${reading} ${gained(context)}`,
     ),
   ]
-  if (Math.abs(missing) >= NOTICEABLE) remarks.push(text('limit', whyLess(context, wound)))
-  return remarks
+  if (Math.abs(missing) >= NOTICEABLE) all.push(text('limit', whyLess(context, wound)))
+  return all
 }
 
 /** The three exceptions: a top stop on the way, a top-out spring, trapped air. */
@@ -105,23 +105,23 @@ function alone({ output, say }: Context): Remark[] {
 }
 
 /** What the two set-ups mean for the rider. */
-export function remarksOf(context: Context): Remark[] {
+export function remarks(context: Context): readonly Remark[] {
   const { input, output, before } = context
   if (output.where === 'on its top stop') return toppedOut(context)
-  const remarks: Remark[] = []
+  const all: Remark[] = []
   if (output.where === 'at full travel')
-    remarks.push(text('reading', 'The fork stands at the end of its travel under this load. No preload within reason cures that: it takes a stiffer spring.'))
-  else if (before && onlySpringsDiffer(context as Held)) remarks.push(...compared(context as Held))
-  else remarks.push(...alone(context))
+    all.push(text('reading', 'The fork stands at the end of its travel under this load. No preload within reason cures that: it takes a stiffer spring.'))
+  else if (before && onlySpringsDiffer(context as Held)) all.push(...compared(context as Held))
+  else all.push(...alone(context))
   if (output.forceAtFullTravel === null)
-    remarks.push({
+    all.push({
       kind: 'caution',
       caution: 'overfilled-fork-locks',
       text: 'Oil fills the leg before the travel ends. The fork locks there and can burst its seals: this is no set-up to ride.',
     })
   if (output.where === 'between its stops' && (middle(output.travelUsed) ?? 0) > (1 - LITTLE_LEFT) * input.travel)
-    remarks.push(text('next', 'Less than a tenth of the travel is left at rest. Look for a stiffer spring before more preload.'))
-  return remarks
+    all.push(text('next', 'Less than a tenth of the travel is left at rest. Look for a stiffer spring before more preload.'))
+  return all
 }
 
 function compared(context: Held): Remark[] {

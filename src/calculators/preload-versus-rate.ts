@@ -1,22 +1,8 @@
-import { forkForce, forkLimit, forkRate, forkTravel, springForce } from '../core/index.ts'
-import type { Fork, Gas } from '../core/index.ts'
 import { defineCalculator } from './define.ts'
-import type { Interval } from './define.ts'
-import { remarksOf } from './preload-versus-rate.remarks.ts'
+import { remarks } from './preload-versus-rate.remarks.ts'
+import { baseline, compute, picture } from './preload-versus-rate.work.ts'
 
-/** The leg for the trapped air: invented, as in the middleweight roadster. 56 cm³ of spring, spacer and cap stand in the bore. */
-const LEG = { tubeDiameter: 0.043, boreDiameter: 0.038, stackVolume: 56e-6 }
-
-/** Air pressed fast, as on the brakes; measured forks lie between this and 1 (pressed slowly). */
-const FAST = 1.4
-
-/** A leg that oil fills before its stop only creeps over the last tenth: the air is then ten times as stiff as at the start. */
-const LOCKING = 0.9
-
-/** The loads of the table, as shares of the load given. */
-const SHARES = [0.5, 1, 1.5, 2]
-
-const inputs = {
+export const inputs = {
   rate: {
     kind: 'quantity',
     label: 'Spring rate, each leg',
@@ -94,7 +80,7 @@ const inputs = {
   },
 } as const
 
-const outputs = {
+export const outputs = {
   travelUsed: { label: 'Travel used under the load', quantity: 'length', unit: 'mm', digits: 1, lead: true },
   springForce: { label: 'Spring force, both legs', quantity: 'force', unit: 'N', digits: 0, lead: true },
   rateHere: { label: 'Slope there, both legs', quantity: 'rate', unit: 'N/mm', digits: 1, lead: true },
@@ -114,40 +100,6 @@ const outputs = {
   },
 } as const
 
-export type PreloadInputs = typeof inputs
-export type PreloadOutputs = typeof outputs
-interface SetUp {
-  rate: number
-  preload: number
-  travel: number
-  gas: string
-  airHeight: number
-  topOut: string
-  topOutRate: number
-  topOutLength: number
-}
-
-function forkOf(setUp: SetUp): Fork {
-  const gas: Gas | undefined = setUp.gas === 'sealed' ? { ...LEG, airHeight: setUp.airHeight } : undefined
-  const leg = { spring: [{ rate: setUp.rate }], preload: setUp.preload, ...(gas ? { gas } : {}) }
-  const topOut = setUp.topOut === 'fitted' ? { rate: setUp.topOutRate, length: Math.min(setUp.topOutLength, setUp.travel) } : undefined
-  return { travel: setUp.travel, legs: [leg, leg], ...(topOut ? { topOut } : {}) }
-}
-
-/** Without air one number; with it from slow to fast squeezing. Null where oil fills the leg before the stop. */
-function atFullTravel(fork: Fork, from: number, sealed: boolean): number | Interval | null {
-  if (forkLimit(fork).cause === 'locked') return null
-  const slow = forkForce(fork, fork.travel)
-  return sealed ? { low: slow, high: forkForce(fork, fork.travel, { exponent: FAST, from }) } : slow
-}
-
-function stands(setUp: SetUp, load: number, used: number, topStop: number, limit: { travel: number; cause: string }): string {
-  if (load <= topStop) return 'on its top stop'
-  if (limit.cause === 'locked' && used > LOCKING * limit.travel) return 'stopped by oil: hardly any air is left'
-  if (used >= limit.travel * (1 - 1e-9)) return 'at full travel'
-  return setUp.topOut === 'fitted' && used < setUp.topOutLength ? 'the top-out spring still pushes' : 'between its stops'
-}
-
 export default defineCalculator({
   id: 'preload-versus-rate',
   version: 1,
@@ -166,39 +118,8 @@ export default defineCalculator({
   ],
   inputs,
   outputs,
-  baseline: () => ({ rate: 9, preload: 15 }),
-  compute(input) {
-    const fork = forkOf(input)
-    const limit = forkLimit(fork)
-    const used = forkTravel(fork, input.load)
-    const topStop = Math.max(0, forkForce(fork, 0))
-    return {
-      travelUsed: used,
-      springForce: 2 * springForce(fork.legs[0]!.spring, input.preload + used),
-      rateHere: forkRate(fork, used),
-      squeeze: input.preload + used,
-      forceAtFullTravel: atFullTravel(fork, used, input.gas === 'sealed'),
-      loadToLeaveTopStop: topStop,
-      where: stands(input, input.load, used, topStop, limit),
-      heights: SHARES.map((share) => {
-        const there = forkTravel(fork, share * input.load)
-        return [share * input.load, there, forkRate(fork, there)]
-      }),
-    }
-  },
-  picture(input, output) {
-    const fork = forkOf(input)
-    // a locked leg's force grows without end: stop the curve a hundredth short
-    const { travel, cause } = forkLimit(fork)
-    const last = cause === 'locked' ? travel * 0.99 : travel
-    const places = Array.from({ length: 61 }, (_, step) => (last * step) / 60)
-    const curve = places.map((x): readonly [number, number] => [x, forkForce(fork, x)])
-    // on the top stop the fork carries any load up to its first force, without moving
-    const stop: readonly [number, number][] = curve[0]![1] > 0 ? [[0, 0]] : []
-    return {
-      curve: [...stop, ...curve],
-      heights: output.heights as readonly (readonly [number, number, number])[],
-    }
-  },
-  remarks: remarksOf,
+  compute,
+  baseline,
+  picture,
+  remarks,
 })
