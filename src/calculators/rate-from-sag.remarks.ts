@@ -1,8 +1,8 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
-import type { RateFromSagInputs, RateFromSagOutputs } from './rate-from-sag.ts'
+import type { inputs, outputs } from './rate-from-sag.ts'
 
-type Context = RemarkContext<RateFromSagInputs, RateFromSagOutputs>
+type Context = RemarkContext<typeof inputs, typeof outputs>
 
 /** Below this the preload is no preload: the readings or the air are wrong, for a spring cannot hang loose under load. */
 const LOOSE = -2e-3
@@ -32,19 +32,19 @@ function tells({ input, output, say }: Context): Remark {
 }
 
 /** What the two readings can and cannot say. */
-export function remarksOf(context: Context): Remark[] {
+export function remarks(context: Context): readonly Remark[] {
   const { output, say } = context
-  const remarks = [reading(context), tells(context)]
+  const all = [reading(context), tells(context)]
   const preload = middle(output.springPreload) ?? middle(output.preload) ?? 0
   if (preload < LOOSE)
-    remarks.push({
+    all.push({
       kind: 'limit',
       text: `A preload of ${say.quantity(preload, 'mm', 0)} means a spring loose at full extension, under load. Suspect the reading with the wheel hanging, or friction that was not averaged.`,
     })
   else
-    remarks.push({
+    all.push({
       kind: 'limit',
       text: 'Rate and preload err together: where the rate reads too high, the preload reads too low. Many pairs fit the same two readings nearly as well.',
     })
-  return remarks
+  return all
 }

@@ -1,8 +1,6 @@
-import { DomainError, estimateSpring, forkForceFromAxleLoad, propagate } from '../core/index.ts'
-import type { Fork, SpringEstimate } from '../core/index.ts'
-import { defineCalculator, InputRefusal } from './define.ts'
-import { about, expanded, standardFromLimit } from './measured.ts'
-import { remarksOf } from './rate-from-sag.remarks.ts'
+import { defineCalculator } from './define.ts'
+import { remarks } from './rate-from-sag.remarks.ts'
+import { compute, picture } from './rate-from-sag.work.ts'
 
 const tube = (label: string, hint: string, standard: number) =>
   ({ kind: 'quantity', label, hint, quantity: 'length', unit: 'mm', range: [10, 400], step: 0.1, default: standard, procedure: 'measure-front-sag' }) as const
@@ -21,7 +19,7 @@ const onScale = (label: string, standard: number) =>
 const gasPart = (label: string, hint: string, range: readonly [number, number], standard: number) =>
   ({ kind: 'quantity', label, hint, quantity: 'length', unit: 'mm', range, step: 0.5, default: standard, more: true, when: { gas: 'sealed' } }) as const
 
-const inputs = {
+export const inputs = {
   staticReading: tube('Exposed tube, bike alone', 'The mean of the two settled readings.', 131.3),
   riderReading: tube('Exposed tube, with rider', 'The mean of the two settled readings.', 114.9),
   staticLoad: onScale('Front wheel load, bike alone', 100),
@@ -95,7 +93,7 @@ const inputs = {
   },
 } as const
 
-const outputs = {
+export const outputs = {
   rate: { label: 'Fork as it stands, both legs (± about 95 %)', quantity: 'rate', unit: 'N/mm', digits: 1, lead: true },
   perLeg: { label: 'That is, each leg (±)', quantity: 'rate', unit: 'N/mm', digits: 2 },
   within: { label: '± of each leg’s rate', quantity: 'rate', unit: 'N/mm', digits: 2, more: true },
@@ -107,80 +105,6 @@ const outputs = {
   riderForce: { label: 'Load along the fork, with rider', quantity: 'force', unit: 'N', digits: 0, more: true },
   correlation: { label: 'Correlation of rate and preload', quantity: 'ratio', unit: '', digits: 2, more: true },
 } as const
-
-export type RateFromSagInputs = typeof inputs
-export type RateFromSagOutputs = typeof outputs
-
-interface Read {
-  extended: number
-  staticReading: number
-  riderReading: number
-  staticLoad: number
-  riderLoad: number
-  unsprungMass: number
-  rake: number
-  readingPlusMinus: number
-  loadPlusMinus: number
-  gas: string
-  airHeight: number
-  tubeDiameter: number
-  boreDiameter: number
-  stackVolume: number
-  travel: number
-}
-
-function refuseWrongOrder(input: Read): void {
-  if (input.staticReading <= input.riderReading)
-    throw new InputRefusal('riderReading', 'With the rider the exposed tube must be shorter than with the bike alone')
-  if (input.extended < input.staticReading) throw new InputRefusal('extended', 'With the wheel hanging the exposed tube must be the longest')
-  if (input.riderLoad <= input.staticLoad) throw new InputRefusal('riderLoad', 'The load with the rider must be above the load of the bike alone')
-  if (input.gas === 'sealed' && input.travel < input.extended - input.riderReading)
-    throw new InputRefusal('travel', 'Full travel is less than the sag with the rider. Check the travel and the readings')
-  if (input.gas === 'sealed' && input.boreDiameter >= input.tubeDiameter)
-    throw new InputRefusal('boreDiameter', 'The bore must be smaller than the outside of the tube')
-}
-
-/** The fork whose air is to be taken out; its springs do not enter. */
-function airOf({ travel, tubeDiameter, boreDiameter, airHeight, stackVolume }: Read): Fork {
-  const leg = { spring: [], preload: 0, gas: { tubeDiameter, boreDiameter, airHeight, stackVolume } }
-  return { travel, legs: [leg, leg] }
-}
-
-/** Forces along the fork [N], each within the same ± limit. */
-function forcesOf(input: Read): { staticForce: number; riderForce: number; limit: number } {
-  const along = (wheelLoad: number): number => forkForceFromAxleLoad({ wheelLoad, unsprungMass: input.unsprungMass, rake: input.rake })
-  const staticForce = along(input.staticLoad)
-  if (staticForce < 0) throw new InputRefusal('unsprungMass', 'Front unsprung mass must be less than what the front wheel carries')
-  return { staticForce, riderForce: along(input.riderLoad), limit: propagate(([load]) => along(load!), [input.riderLoad], [input.loadPlusMinus]).uncertainty }
-}
-
-function estimateOf(input: Read): SpringEstimate {
-  const { staticForce, riderForce, limit } = forcesOf(input)
-  const { extended, staticReading, riderReading } = input
-  const uncertainty = { reading: standardFromLimit(input.readingPlusMinus), force: standardFromLimit(limit) }
-  const readings = { extended, staticReading, riderReading, staticForce, riderForce, uncertainty }
-  if (input.gas !== 'sealed') return estimateSpring(readings)
-  try {
-    return estimateSpring({ ...readings, fork: airOf(input) })
-  } catch (error) {
-    // the readings are in order by now: what is left are sizes that leave no room for air
-    if (error instanceof DomainError)
-      throw new InputRefusal('airHeight', 'With these sizes no air is left above the oil. Check oil height, tube, and what stands in it')
-    throw error
-  }
-}
-
-/** The line through the two readings at a sag [m], and its standard uncertainty there [N]. */
-function lineAt(input: Read, sag: number): { sag: number; force: number; error: number } {
-  const { staticForce, riderForce, limit } = forcesOf(input)
-  const line = ([first, second, low, high]: number[]): number => low! + ((high! - low!) * (sag - (input.extended - first!))) / (first! - second!)
-  const limits = [input.readingPlusMinus, input.readingPlusMinus, limit, limit]
-  const { value, uncertainty } = propagate(line, [input.staticReading, input.riderReading, staticForce, riderForce], limits.map(standardFromLimit))
-  return { sag, force: value, error: expanded(uncertainty) }
-}
-
-/** How far beyond the deeper reading the line is drawn. */
-const BEYOND = 1.25
 
 export default defineCalculator({
   id: 'rate-from-sag',
@@ -202,35 +126,7 @@ export default defineCalculator({
   ],
   inputs,
   outputs,
-  compute(input) {
-    refuseWrongOrder(input)
-    const { staticForce, riderForce } = forcesOf(input)
-    const { rate, preload, rateUncertainty, preloadUncertainty, correlation, springRate, springPreload } = estimateOf(input)
-    // two springs a step apart are told apart when the ± of a leg's rate is no wider than the step
-    const tells = expanded(rateUncertainty / 2) <= input.step
-    return {
-      rate: about(rate, rateUncertainty),
-      perLeg: about(rate / 2, rateUncertainty / 2),
-      within: expanded(rateUncertainty / 2),
-      // the air comes off both forces and leaves their ± as it was
-      springPerLeg: springRate === undefined ? null : about(springRate / 2, rateUncertainty / 2),
-      preload: about(preload, preloadUncertainty),
-      springPreload: springPreload ?? null,
-      verdict: tells ? 'these readings tell them apart' : 'these readings cannot tell them apart',
-      staticForce,
-      riderForce,
-      correlation,
-    }
-  },
-  picture(input) {
-    const { staticForce, riderForce, limit } = forcesOf(input)
-    const deepest = BEYOND * (input.extended - input.riderReading)
-    return {
-      static: { sag: input.extended - input.staticReading, force: staticForce },
-      rider: { sag: input.extended - input.riderReading, force: riderForce },
-      limits: { length: input.readingPlusMinus, force: limit },
-      line: Array.from({ length: 25 }, (_, index) => lineAt(input, (deepest * index) / 24)),
-    }
-  },
-  remarks: remarksOf,
+  compute,
+  picture,
+  remarks,
 })
