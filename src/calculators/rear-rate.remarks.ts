@@ -1,6 +1,6 @@
-import type { Remark } from './define.ts'
+import type { Remark, RemarkContext } from './define.ts'
 import { ends, middle } from './interval.ts'
-import type { Say } from './say.ts'
+import type { inputs, outputs } from './rear-rate.ts'
 
 /** Rider sag as a share of travel: common practice of the trade for road bikes, no published source. */
 export const RIDER_SAG_WINDOW = [0.25, 0.33] as const
@@ -9,18 +9,11 @@ export const TOPPED_OUT = 1e-3
 /** Full against initial wheel rate [times] from which the linkage is felt as progressive. Common practice, no source. */
 export const PROGRESSIVE = 1.15
 
-interface Told {
-  input: { travel: number; preload: number; springRate: number; ratioAs: string }
-  output: Readonly<Record<string, unknown>>
-  before?: { output: Readonly<Record<string, unknown>> }
-  say: Say
-}
+type Context = RemarkContext<typeof inputs, typeof outputs>
 
-const number = (value: unknown): number | null => middle(value as never)
-
-function heightReading({ output, before, say }: Told): Remark[] {
-  const [now, was] = [number(output.riderSag), before ? number(before.output.riderSag) : null]
-  const [rate, rateWas] = [number(output.wheelRate), before ? number(before.output.wheelRate) : null]
+function heightReading({ output, before, say }: Context): Remark[] {
+  const [now, was] = [middle(output.riderSag), before ? middle(before.output.riderSag) : null]
+  const [rate, rateWas] = [middle(output.wheelRate), before ? middle(before.output.wheelRate) : null]
   if (now === null || rate === null) return []
   if (was === null || Math.abs(now - was) < 5e-5) {
     return [
@@ -39,8 +32,8 @@ function heightReading({ output, before, say }: Told): Remark[] {
   ]
 }
 
-function sagReading({ input, output, say }: Told): Remark[] {
-  const [share, standing] = [number(output.share), number(output.staticSag)]
+function sagReading({ input, output, say }: Context): Remark[] {
+  const [share, standing] = [middle(output.share), middle(output.staticSag)]
   const remarks: Remark[] = []
   if (share !== null) {
     const [low, high] = RIDER_SAG_WINDOW
@@ -56,7 +49,7 @@ function sagReading({ input, output, say }: Told): Remark[] {
       text: 'Without the rider the back stands on its top stop. The spring is wound up to hold a load that a stiffer one would hold with less preload.',
     })
   }
-  const range = ends(output.riderSag as never)
+  const range = ends(output.riderSag)
   if (range && range[1] - range[0] > 0.1 * input.travel)
     remarks.push({
       kind: 'next',
@@ -66,23 +59,23 @@ function sagReading({ input, output, say }: Told): Remark[] {
 }
 
 /** What the rear end's numbers mean for the rider. */
-export function rearRateRemarks(told: Told): Remark[] {
+export function remarks(told: Context): readonly Remark[] {
   const { output } = told
-  const remarks = [...heightReading(told), ...sagReading(told)]
-  const [first, last] = [number(output.rateExtended), number(output.rateFull)]
+  const all = [...heightReading(told), ...sagReading(told)]
+  const [first, last] = [middle(output.rateExtended), middle(output.rateFull)]
   if (first !== null && last !== null && first > 0 && last / first >= PROGRESSIVE) {
-    remarks.push({
+    all.push({
       kind: 'reading',
       text: `The wheel rate grows ${(last / first).toFixed(2)} times over the travel. Part of that is the spring’s force on a ratio that rises, so preload adds a little rate here.`,
     })
   }
-  const preload = number(output.preloadNow)
+  const preload = middle(output.preloadNow)
   if (preload !== null && preload < 0)
-    remarks.push({ kind: 'limit', text: 'The collar is so far out that the spring hangs loose with the wheel hanging. It can come off its seat.' })
-  remarks.push({ kind: 'caution', caution: 'chain-slack-after-rear-change', text: 'Check the chain’s slack after the height has changed.' })
-  remarks.push({
+    all.push({ kind: 'limit', text: 'The collar is so far out that the spring hangs loose with the wheel hanging. It can come off its seat.' })
+  all.push({ kind: 'caution', caution: 'chain-slack-after-rear-change', text: 'Check the chain’s slack after the height has changed.' })
+  all.push({
     kind: 'next',
     text: 'Measure the sag on the bike. A reading that lies outside the ± says that a rate, a ratio or a reading is not what you think.',
   })
-  return remarks
+  return all
 }
