@@ -1,5 +1,3 @@
-import type { InputValues } from './define.ts'
-
 const THREADS = {
   M8x1: 'M8 × 1, 1 mm a turn',
   M10x1: 'M10 × 1, 1 mm a turn',
@@ -145,8 +143,6 @@ export const inputs = {
   },
   bike: { kind: 'bike', label: 'Bike on which the height is read', more: true, default: 'middleweight-roadster' },
 } as const
-
-export type Values = InputValues<typeof inputs>
 
 export const outputs = {
   preload: { label: 'Preload at this setting', quantity: 'length', unit: 'mm', digits: 1, lead: true },

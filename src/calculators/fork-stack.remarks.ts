@@ -7,24 +7,24 @@ export const BIND_CLEARANCE = 3e-3
 export const CAP_JUMPS = 20
 
 /** What the stack means for the rider, and what to cut. */
-export function forkStackRemarks({ input, output, before, say }: RemarkContext<typeof inputs, typeof outputs>): Remark[] {
+export function remarks({ input, output, before, say }: RemarkContext<typeof inputs, typeof outputs>): readonly Remark[] {
   const { preload } = output
-  const remarks: Remark[] = []
+  const all: Remark[] = []
   if (typeof preload === 'number')
-    remarks.push(...readingOf(preload, before?.output.preload, heightChange(output.frontTravel, before?.output.frontTravel), say.quantity))
+    all.push(...readingOf(preload, before?.output.preload, heightChange(output.frontTravel, before?.output.frontTravel), say.quantity))
   if (typeof output.spacer === 'number' && output.spacer < 0) {
-    remarks.push({
+    all.push({
       kind: 'next',
       text: `Even without a spacer the stack is ${say.quantity(-output.spacer, 'mm', 1)} too long for the preload wanted. It takes a shorter spring.`,
     })
   } else if (typeof output.spacer === 'number' && Math.abs(output.spacer - input.spacerLength) > 5e-4) {
-    remarks.push({
+    all.push({
       kind: 'next',
       text: `For ${say.quantity(input.wanted, 'mm', 1)} of preload at this setting, cut the spacer to ${say.quantity(output.spacer, 'mm', 1)}. Cut both legs alike, ends square.`,
     })
   }
   if (typeof output.capForce === 'number' && output.capForce >= CAP_JUMPS) {
-    remarks.push({
+    all.push({
       kind: 'caution',
       caution: 'cap-under-spring-force',
       text: `With the wheel hanging the spring pushes each cap with ${say.quantity(output.capForce, 'N', 0)}.`,
@@ -35,9 +35,9 @@ export function forkStackRemarks({ input, output, before, say }: RemarkContext<t
       output.bindMargin < 0
         ? `The coils touch ${say.quantity(-output.bindMargin, 'mm', 1)} before the fork reaches its stop.`
         : `Only ${say.quantity(output.bindMargin, 'mm', 1)} of spring travel is left when the fork reaches its stop.`
-    remarks.push({ kind: 'limit', text: `${short} Touching coils stop the fork dead: use less preload or another spring.` })
+    all.push({ kind: 'limit', text: `${short} Touching coils stop the fork dead: use less preload or another spring.` })
   }
-  return remarks
+  return all
 }
 
 const heightChange = (now: unknown, was: unknown): number | null => (typeof now === 'number' && typeof was === 'number' ? was - now : null)
