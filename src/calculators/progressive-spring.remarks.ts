@@ -1,8 +1,8 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
-import type { ProgressiveInputs, ProgressiveOutputs } from './progressive-spring.ts'
+import type { inputs, outputs } from './progressive-spring.ts'
 
-type Context = RemarkContext<ProgressiveInputs, ProgressiveOutputs>
+type Context = RemarkContext<typeof inputs, typeof outputs>
 
 /** A corner this close to where the bike rides is crossed by every ripple: 60 N of friction at 18 N/mm is 3 mm each way, so 5 is never out of reach. */
 export const NEAR_CORNER = 5e-3
@@ -68,18 +68,18 @@ function preloadChanged({ input, output, before, say }: Context): Remark[] {
 }
 
 /** What the groups of coils mean where the bike rides. */
-export function remarksOf(context: Context): Remark[] {
+export function remarks(context: Context): readonly Remark[] {
   const { input, output, say } = context
-  const remarks = [...place(context), ...preloadChanged(context), ...againstLinear(context)]
+  const all = [...place(context), ...preloadChanged(context), ...againstLinear(context)]
   const bind = middle(output.bindAt) ?? Infinity
   if (bind < input.travel)
-    remarks.push({
+    all.push({
       kind: 'limit',
       text: `All coils touch at ${say.quantity(bind, 'mm', 0)}, before the travel of ${say.quantity(input.travel, 'mm', 0)} ends. The fork then stops on solid wire. It needs less preload or a longer spring.`,
     })
-  remarks.push({
+  all.push({
     kind: 'next',
     text: 'Turning the spring over changes none of these numbers. The maker’s sheet decides which end goes up; close coils uppermost is usual, for less unsprung mass and noise.',
   })
-  return remarks
+  return all
 }
