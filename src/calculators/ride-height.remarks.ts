@@ -1,11 +1,8 @@
-import type { Remark } from './define.ts'
-import type { HeightChange } from './ride-height.ts'
+import type { Remark, RemarkContext } from './define.ts'
+import type { inputs, outputs } from './ride-height.ts'
 import type { Say } from './say.ts'
 
-interface State {
-  input: { by: HeightChange; amount: number; bike: { name: string; fork: { kind: string; travel: number } } }
-  output: Readonly<Record<'trail' | 'frontLoad' | 'rearLoad' | 'frontTravel' | 'exposedTube', unknown>>
-}
+type Context = RemarkContext<typeof inputs, typeof outputs>
 
 /** Two readings of a bathroom scale that shows half kilograms can differ by 1 kg with nothing changed [N]. */
 const SCALE_NOISE = 9.80665
@@ -16,7 +13,7 @@ const TRAIL_STEP = 0.02
 
 const number = (value: unknown): number => (typeof value === 'number' ? value : 0)
 
-function whatItWas({ by, amount }: State['input'], moved: number, say: Say): string {
+function whatItWas({ by, amount }: Context['input'], moved: number, say: Say): string {
   const size = say.quantity(Math.abs(amount), 'mm', 1)
   const sunk = `${say.quantity(Math.abs(moved), 'mm', 1)} ${moved < 0 ? 'higher' : 'deeper'} in its travel`
   if (by === 'preload') return `The change is ${size} ${amount > 0 ? 'more' : 'less'} fork preload. The front stands ${sunk}; the spring’s rate is what it was.`
@@ -35,20 +32,20 @@ function loadSentence(change: number, total: number, say: Say): string {
   return `The front tyre carries ${of}.`
 }
 
-function cautions(state: State, trailChange: number, say: Say): Remark[] {
+function cautions(input: Context['input'], trailChange: number, say: Say): Remark[] {
   const list: Remark[] = []
   if (Math.abs(trailChange) >= TRAIL_STEP) {
     const text = `This changes trail by ${say.quantity(Math.abs(trailChange), '%', 1)}, more than one small step. Halve it, ride slowly, then decide.`
     list.push({ kind: 'caution', caution: trailChange < 0 ? 'change-of-geometry-and-speed' : 'small-steps-only', text })
   }
-  const nearer = (state.input.by === 'tubes' && state.input.amount > 0) || (state.input.by === 'tyre' && state.input.amount > 0)
+  const nearer = (input.by === 'tubes' && input.amount > 0) || (input.by === 'tyre' && input.amount > 0)
   if (nearer)
     list.push({
       kind: 'caution',
       caution: 'clearance-at-full-travel',
       text: 'The tyre comes nearer to yokes and radiator at full travel, by the whole amount.',
     })
-  if (state.input.by === 'shock')
+  if (input.by === 'shock')
     list.push(
       { kind: 'caution', caution: 'chain-slack-after-rear-change', text: 'Check the chain’s slack after the height has changed.' },
       { kind: 'caution', caution: 'stand-angle-after-height-change', text: 'The stand now leans the bike at a different angle.' },
@@ -57,7 +54,7 @@ function cautions(state: State, trailChange: number, say: Say): Remark[] {
 }
 
 /** What a change of height means, from the results before and after. */
-export function rideHeightRemarks({ input, output, before, say }: State & { before?: State; say: Say }): Remark[] {
+export function remarks({ input, output, before, say }: Context): readonly Remark[] {
   const list: Remark[] = []
   const total = number(output.frontLoad) + number(output.rearLoad)
   if (before && input.amount !== 0) {
@@ -67,7 +64,7 @@ export function rideHeightRemarks({ input, output, before, say }: State & { befo
     const length = `Trail is ${say.quantity(Math.abs(trail), '%', 1)} ${trail < 0 ? 'shorter' : 'longer'}.`
     list.push({ kind: 'reading', text: `${length} ${loadSentence(load, total, say)}` })
     list.push({ kind: 'reading', text: whatItWas(input, moved, say) })
-    list.push(nextStep(input.by, moved, number(output.exposedTube), say), ...cautions({ input, output }, trail, say))
+    list.push(nextStep(input.by, moved, number(output.exposedTube), say), ...cautions(input, trail, say))
   } else {
     list.push({
       kind: 'reading',
@@ -83,7 +80,7 @@ export function rideHeightRemarks({ input, output, before, say }: State & { befo
   return list
 }
 
-function nextStep(by: HeightChange, moved: number, exposed: number, say: Say): Remark {
+function nextStep(by: Context['input']['by'], moved: number, exposed: number, say: Say): Remark {
   if (Math.abs(moved) < RULE_NOISE) {
     const also = by === 'shock' ? 'from the rear axle straight up to the tail, wheel hanging and standing' : 'the height of the bars above the ground as well'
     return {
