@@ -1,5 +1,5 @@
-import type { EndCurve } from '../../src/calculators/stance.ts'
 import type stance from '../../src/calculators/stance.ts'
+import type { EndCurve } from '../../src/calculators/stance.work.ts'
 import type { FigureProps } from './props.ts'
 import { Aboard } from './kit/Aboard.tsx'
 import { Chart } from './kit/Chart.tsx'

@@ -4,10 +4,10 @@ import { bikeOf, forkOf, geometryOf, rearOf } from './bikes.ts'
 import type { BikeSpec, Fitted } from './bikes.ts'
 import { InputRefusal } from './define.ts'
 import type { InputValues } from './define.ts'
-import type { stanceInputs } from './stance.inputs.ts'
+import type { inputs } from './stance.inputs.ts'
 import { motionRatioAt, quotedAs } from './whole-bike.ts'
 
-export type StanceGiven = InputValues<typeof stanceInputs>
+export type StanceGiven = InputValues<typeof inputs>
 
 const MM = 1e-3
 const DEGREE = Math.PI / 180

@@ -29,7 +29,7 @@ const scaleLength = (label: string, range: readonly [number, number], standard: 
   ({ kind: 'quantity', label, quantity: 'length', unit: 'mm', range, step: 1, default: standard, more: true, when: { from: 'scales' }, procedure }) as const
 
 /** What is asked of the whole bike: the bike, what happens to it, who is aboard, what was changed at either end, and where its figures come from. */
-export const stanceInputs = {
+export const inputs = {
   bike: { kind: 'bike', label: 'Bike', default: 'middleweight-roadster' },
   situation: {
     kind: 'choice',

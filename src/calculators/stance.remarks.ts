@@ -1,33 +1,10 @@
-import type { Interval, Remark } from './define.ts'
+import type { Cell, Remark, RemarkContext } from './define.ts'
 import { ends, middle } from './interval.ts'
 import type { Say } from './say.ts'
+import type { inputs, outputs } from './stance.ts'
 
-type Value = number | Interval | string | null
-type Id =
-  | 'frontTravel'
-  | 'rearTravel'
-  | 'frontLoad'
-  | 'rearLoad'
-  | 'trail'
-  | 'frontStop'
-  | 'rearStop'
-  | 'frontBand'
-  | 'exposedTube'
-  | 'liftDeceleration'
-  | 'frontTravelShare'
-interface State {
-  input: {
-    situation: string
-    deceleration: number
-    shockLengthChange: number
-    rearPreloadChange: number
-    rearRadiusChange: number
-    tubeRaise: number
-    frontRadiusChange: number
-    from: string
-  }
-  output: Readonly<Record<Id, Value>>
-}
+type Context = RemarkContext<typeof inputs, typeof outputs>
+type State = Pick<Context, 'input' | 'output'>
 
 /** Two readings of a bathroom scale that shows half kilograms can differ by 1 kg with nothing changed [N]. */
 const SCALE_NOISE = 9.80665
@@ -36,7 +13,7 @@ const RULE_NOISE = 1e-3
 /** Past this share of the trail a change is more than one small step: 5 mm at the tubes is 1 %. */
 const TRAIL_STEP = 0.02
 
-const number = (value: Value): number => (typeof value === 'string' ? 0 : (middle(value) ?? 0))
+const number = (value: Cell): number => middle(value) ?? 0
 
 function moved(label: string, change: number, say: Say): string {
   if (Math.abs(change) < RULE_NOISE / 2) return `the ${label} stays where it was`
@@ -44,7 +21,7 @@ function moved(label: string, change: number, say: Say): string {
 }
 
 function changes(now: State, before: State, say: Say): Remark[] {
-  const change = (id: Id): number => number(now.output[id]) - number(before.output[id])
+  const change = (id: keyof State['output']): number => number(now.output[id]) - number(before.output[id])
   const trail = change('trail') / number(before.output.trail)
   const load = change('frontLoad')
   const size = say.quantity(Math.abs(load), 'kg load', 1)
@@ -116,7 +93,7 @@ function heights({ input }: State): Remark[] {
 }
 
 /** What the whole bike's figures mean, before against now, and where they stop being true. */
-export function stanceRemarks({ input, output, before, say }: State & { before?: State; say: Say }): Remark[] {
+export function remarks({ input, output, before, say }: Context): readonly Remark[] {
   const now = { input, output }
   const same = before && (['frontTravel', 'rearTravel', 'trail', 'frontLoad'] as const).every((id) => number(before.output[id]) === number(output[id]))
   const list: Remark[] = []
@@ -134,7 +111,7 @@ export function stanceRemarks({ input, output, before, say }: State & { before?:
       kind: 'reading',
       text: 'A bend presses the bike along its own middle line: the loads are more than a scale would read, and both ends sit deeper.',
     })
-  const width = ends(typeof output.frontBand === 'string' ? null : output.frontBand)
+  const width = ends(output.frontBand)
   if (width && width[1] > width[0])
     list.push({ kind: 'limit', text: `Friction can hold the front anywhere from ${say.number(width[0], 'mm', 0)} to ${say.quantity(width[1], 'mm', 0)}.` })
   list.push(nextStep(now, say), ...heights(now))
