@@ -1,16 +1,8 @@
 import { defineCalculator } from './define.ts'
-import type { Cell, InputValues, Remark } from './define.ts'
-import { BENCHMARK_BICYCLE } from './steering-bicycle.ts'
-import { MOTION_NAMES, nameModes } from './steering-names.ts'
-import type { Motion, NamedMode } from './steering-names.ts'
-import { capsizeSpeed, linearModes, trailMoment, weaveSpeed, wheelFlop } from '../core/index.ts'
-import type { WhippleParameters } from '../core/index.ts'
+import { remarks } from './steering-modes.remarks.ts'
+import { baseline, compute, picture } from './steering-modes.work.ts'
 
-/** A growth [1/s] below this changes by half in no less than 14 s: a rider corrects it without noticing. */
-export const SLOW = 0.05
-const FASTEST = 10
-
-const inputs = {
+export const inputs = {
   speed: { kind: 'quantity', label: 'Speed of the bicycle', quantity: 'speed', unit: 'km/h', range: [0, 36], step: 1, default: 18 },
   trail: {
     kind: 'quantity',
@@ -34,7 +26,7 @@ const inputs = {
   },
 } as const
 
-const outputs = {
+export const outputs = {
   weave: { label: 'Weave: growth (below 0 it dies out)', quantity: 'growth', unit: '1/s', digits: 2, lead: true },
   fall: { label: 'Slow fall: growth', quantity: 'growth', unit: '1/s', digits: 2 },
   back: { label: 'Steering back: growth', quantity: 'growth', unit: '1/s', digits: 2 },
@@ -53,33 +45,6 @@ const outputs = {
     ],
   },
 } as const
-
-const withTrail = (trail: number): WhippleParameters => ({ ...BENCHMARK_BICYCLE, c: trail })
-
-/** The growth of a motion [1/s]; of two that topple, the quicker. */
-function growthOf(modes: readonly NamedMode[], ...motions: Motion[]): number | null {
-  const found = modes.filter(({ motion }) => motions.includes(motion)).map(({ growth }) => growth)
-  return found.length === 0 ? null : Math.max(...found)
-}
-
-/** Growths against speed, a curve a motion; the weave's two roots part where it only topples. */
-function branches(trail: number): Record<'weave' | 'other' | 'fall' | 'back', [number, number][]> {
-  const curves: Record<'weave' | 'other' | 'fall' | 'back', [number, number][]> = { weave: [], other: [], fall: [], back: [] }
-  for (let step = 0; step <= 100; step++) {
-    const speed = (step / 100) * FASTEST
-    const modes = nameModes(linearModes(withTrail(trail), speed))
-    for (const motion of ['fall', 'back'] as const) {
-      const growth = growthOf(modes, motion)
-      if (growth !== null) curves[motion].push([speed, growth])
-    }
-    const weave = modes.filter(({ motion }) => motion === 'weave' || motion === 'topple').map(({ growth }) => growth)
-    if (weave.length > 0) curves.weave.push([speed, Math.max(...weave)])
-    if (weave.length > 1) curves.other.push([speed, Math.min(...weave)])
-  }
-  return curves
-}
-
-type Values = InputValues<typeof inputs>
 
 export default defineCalculator({
   id: 'steering-modes',
@@ -102,56 +67,8 @@ export default defineCalculator({
   ],
   inputs,
   outputs,
-  compute({ speed, trail, sideForce }) {
-    const parameters = withTrail(trail)
-    const modes = nameModes(linearModes(parameters, speed))
-    return {
-      weave: growthOf(modes, 'weave', 'topple'),
-      fall: growthOf(modes, 'fall'),
-      back: growthOf(modes, 'back'),
-      moment: trailMoment({ sideForce, trail, rake: parameters.lam }),
-      flop: wheelFlop({ trail, rake: parameters.lam }),
-      weaveEnds: weaveSpeed(parameters),
-      fallBegins: capsizeSpeed(parameters),
-      motions: modes.map(({ motion, growth, swing }): Cell[] => [
-        MOTION_NAMES[motion],
-        growth,
-        Math.abs(growth) < 1e-9 ? null : Math.LN2 / Math.abs(growth),
-        swing === 0 ? null : swing,
-      ]),
-    }
-  },
-  baseline: () => ({ trail: 80 }),
-  picture: ({ trail }: Values) => branches(trail),
-  remarks({ input, output, before, say }) {
-    const remarks: Remark[] = []
-    const weave = typeof output.weave === 'number' ? output.weave : null
-    const fall = typeof output.fall === 'number' ? output.fall : null
-    if (weave !== null) {
-      const does = Math.abs(weave) < SLOW ? 'hardly changes' : weave > 0 ? 'grows' : 'dies out'
-      remarks.push({
-        kind: 'reading',
-        text: `At ${say.quantity(input.speed, 'km/h', 0)} this bicycle’s weave ${does}${fall === null ? '.' : `, and its slow fall ${Math.abs(fall) < SLOW ? 'hardly changes' : fall > 0 ? 'grows' : 'dies out'}.`}`,
-      })
-    }
-    const ends = [output.weaveEnds, before?.output.weaveEnds]
-    if (before && before.input.trail !== input.trail && typeof ends[0] === 'number' && typeof ends[1] === 'number') {
-      const less = input.trail < before.input.trail
-      const sooner = ends[0] < ends[1]
-      remarks.push({
-        kind: 'reading',
-        text: `With ${less ? 'less' : 'more'} trail the weave dies out from ${say.quantity(ends[0], 'km/h', 1)}, ${sooner ? 'sooner' : 'later'} than before, and the bars pull back ${less ? 'less' : 'more'}. So more trail is not steadier in every sense, even here.`,
-      })
-    }
-    remarks.push({
-      kind: 'limit',
-      text: 'Read the shapes, and take nothing over to a motorcycle. What its trail does to the steering’s pull, the moment above, holds for any two-wheeler.',
-    })
-    remarks.push({
-      kind: 'caution',
-      caution: 'change-of-geometry-and-speed',
-      text: 'On a motorcycle change trail in steps small enough to undo, and find out slowly.',
-    })
-    return remarks
-  },
+  compute,
+  baseline,
+  picture,
+  remarks,
 })

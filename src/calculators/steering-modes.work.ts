@@ -1,0 +1,63 @@
+import { capsizeSpeed, linearModes, trailMoment, weaveSpeed, wheelFlop } from '../core/index.ts'
+import type { WhippleParameters } from '../core/index.ts'
+import type { Cell, InputValues, OutputValues } from './define.ts'
+import { BENCHMARK_BICYCLE } from './steering-bicycle.ts'
+import type { inputs, outputs } from './steering-modes.ts'
+import { MOTION_NAMES, nameModes } from './steering-names.ts'
+import type { Motion, NamedMode } from './steering-names.ts'
+
+const FASTEST = 10
+
+type Values = InputValues<typeof inputs>
+
+const withTrail = (trail: number): WhippleParameters => ({ ...BENCHMARK_BICYCLE, c: trail })
+
+/** The growth of a motion [1/s]; of two that topple, the quicker. */
+function growthOf(modes: readonly NamedMode[], ...motions: Motion[]): number | null {
+  const found = modes.filter(({ motion }) => motions.includes(motion)).map(({ growth }) => growth)
+  return found.length === 0 ? null : Math.max(...found)
+}
+
+/** Growths against speed, a curve a motion; the weave's two roots part where it only topples. */
+function branches(trail: number): Record<'weave' | 'other' | 'fall' | 'back', [number, number][]> {
+  const curves: Record<'weave' | 'other' | 'fall' | 'back', [number, number][]> = { weave: [], other: [], fall: [], back: [] }
+  for (let step = 0; step <= 100; step++) {
+    const speed = (step / 100) * FASTEST
+    const modes = nameModes(linearModes(withTrail(trail), speed))
+    for (const motion of ['fall', 'back'] as const) {
+      const growth = growthOf(modes, motion)
+      if (growth !== null) curves[motion].push([speed, growth])
+    }
+    const weave = modes.filter(({ motion }) => motion === 'weave' || motion === 'topple').map(({ growth }) => growth)
+    if (weave.length > 0) curves.weave.push([speed, Math.max(...weave)])
+    if (weave.length > 1) curves.other.push([speed, Math.min(...weave)])
+  }
+  return curves
+}
+
+/** SI in, SI out. */
+export function compute({ speed, trail, sideForce }: Values): OutputValues<typeof outputs> {
+  const parameters = withTrail(trail)
+  const modes = nameModes(linearModes(parameters, speed))
+  return {
+    weave: growthOf(modes, 'weave', 'topple'),
+    fall: growthOf(modes, 'fall'),
+    back: growthOf(modes, 'back'),
+    moment: trailMoment({ sideForce, trail, rake: parameters.lam }),
+    flop: wheelFlop({ trail, rake: parameters.lam }),
+    weaveEnds: weaveSpeed(parameters),
+    fallBegins: capsizeSpeed(parameters),
+    motions: modes.map(({ motion, growth, swing }): Cell[] => [
+      MOTION_NAMES[motion],
+      growth,
+      Math.abs(growth) < 1e-9 ? null : Math.LN2 / Math.abs(growth),
+      swing === 0 ? null : swing,
+    ]),
+  }
+}
+
+/** Before: the trail as published. */
+export const baseline = () => ({ trail: 80 })
+
+/** Growth [1/s] of each motion against speed [m/s]. */
+export const picture = ({ trail }: Values) => branches(trail)
