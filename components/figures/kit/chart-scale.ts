@@ -1,4 +1,4 @@
-import { scaleLinear, scaleLog } from 'd3-scale'
+import { nice, ticks } from 'd3-array'
 import type { Say } from '../../../src/calculators/say.ts'
 import { formatNumber } from '../../../src/calculators/say.ts'
 import type { Axis, ChartProps, Frame, XY } from './chart-types.ts'
@@ -43,22 +43,32 @@ function extent(values: readonly number[]): [number, number] {
   return low === high ? [low - Math.max(Math.abs(low) * 0.1, 1e-9), high + Math.max(Math.abs(high) * 0.1, 1e-9)] : [low, high]
 }
 
-function linear(axis: Axis, values: readonly number[], say: Say, range: [number, number]): Scaled {
+const decadeOf = (tick: number): number => Math.floor(Math.log10(tick) + 1e-9)
+
+function linear(axis: Axis, values: readonly number[], say: Say, [from, to]: [number, number]): Scaled {
+  const count = axis.ticks ?? 5
   const inUnit = (si: number): number => say.value(si, axis.unit)
-  const scale = scaleLinear((axis.domain ?? extent([...values, ...(axis.include ?? [])])).map(inUnit), range)
-  if (!axis.domain) scale.nice(axis.ticks ?? 5)
-  const ticks = scale.ticks(axis.ticks ?? 5)
-  const digits = decimalsOf(ticks)
-  return { place: (si) => scale(inUnit(si)), ticks: ticks.map((tick) => ({ at: scale(tick), text: formatNumber(tick, digits) })) }
+  const given = (axis.domain ?? extent([...values, ...(axis.include ?? [])])).map(inUnit) as [number, number]
+  const [low, high] = axis.domain ? given : nice(...given, count)
+  const at = (value: number): number => from + ((value - low) / (high - low)) * (to - from)
+  const marks = ticks(low, high, count)
+  const digits = decimalsOf(marks)
+  return { place: (si) => at(inUnit(si)), ticks: marks.map((tick) => ({ at: at(tick), text: formatNumber(tick, digits) })) }
 }
 
-function logarithmic(axis: Axis, values: readonly number[], say: Say, range: [number, number]): Scaled {
+/** 1, 2 and 5 of each decade between two values above zero: all nine would print over one another. */
+function decadeTicks(low: number, high: number): number[] {
+  const [first, last] = [Math.floor(Math.log10(low)), Math.ceil(Math.log10(high))]
+  const all = Array.from({ length: last - first + 1 }, (_, index) => [1, 2, 5].map((digit) => Number(`${digit}e${first + index}`))).flat()
+  return all.filter((tick) => tick >= low && tick <= high)
+}
+
+function logarithmic(axis: Axis, values: readonly number[], say: Say, [from, to]: [number, number]): Scaled {
   const inUnit = (si: number): number => say.value(si, axis.unit)
-  const scale = scaleLog((axis.domain ?? extent([...values, ...(axis.include ?? [])])).map(inUnit), range)
-  // 1, 2 and 5 of each decade: the rest would print over one another
-  const ticks = scale.ticks(10).filter((tick) => [1, 2, 5].includes(Math.round(tick / 10 ** Math.floor(Math.log10(tick) + 1e-9))))
-  const text = (tick: number): string => formatNumber(tick, Math.max(0, -Math.floor(Math.log10(tick) + 1e-9)))
-  return { place: (si) => scale(inUnit(si)), ticks: ticks.map((tick) => ({ at: scale(tick), text: text(tick) })) }
+  const [low, high] = (axis.domain ?? extent([...values, ...(axis.include ?? [])])).map(inUnit) as [number, number]
+  const at = (value: number): number => from + (Math.log(value / low) / Math.log(high / low)) * (to - from)
+  const text = (tick: number): string => formatNumber(tick, Math.max(0, -decadeOf(tick)))
+  return { place: (si) => at(inUnit(si)), ticks: decadeTicks(low, high).map((tick) => ({ at: at(tick), text: text(tick) })) }
 }
 
 const scaled = (axis: Axis, values: readonly number[], say: Say, range: [number, number]): Scaled =>
@@ -96,3 +106,6 @@ export function layOut(props: ChartProps): Layout {
   const frame: Frame = { x: along.place, y: upright.place, left, right, top, bottom }
   return { frame, xTicks: along.ticks, yTicks: upright.ticks, xName: named(x, say), yName: named(y, say), height }
 }
+
+/** Two layouts with the same key place and name everything alike. */
+export const scaleKey = ({ xTicks, yTicks, xName, yName, height, frame }: Layout): string => JSON.stringify([xTicks, yTicks, xName, yName, height, frame])
