@@ -1,4 +1,6 @@
+import { useMemo } from 'preact/hooks'
 import type { BikeShape } from './bikeShape.ts'
+import type { Bodywork } from './bodywork.ts'
 import type { Projection } from './projection.ts'
 import { direction, round, spots } from './state.ts'
 import type { Spot } from './state.ts'
@@ -64,49 +66,73 @@ const STYLE: readonly (readonly [part: string, style: string])[] = [
   ['grip', 'now thick'],
 ]
 
-/** Frame, engine, tank, seat and lamp: what rides on the springs. */
-export function Body({ shape, projection }: { shape: BikeShape; projection: Projection }) {
-  const covers = [
-    { x: 0.16, z: -0.075, r: 0.082 },
-    { x: 0.335, z: -0.07, r: 0.066 },
-  ]
-  const [pivot, head] = [shape.pivot, shape.upperYoke]
+const COVERS = [
+  { x: 0.16, z: -0.075, r: 0.082 },
+  { x: 0.335, z: -0.07, r: 0.066 },
+]
+
+/** Round covers stay round, however the outlines are stretched. */
+function Covers({ body: { pivot, head }, scale }: { body: Bodywork; scale: number }) {
   const turn = Math.atan2(head.z - pivot.z, head.x - pivot.x) - Math.atan2(523, 591)
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)]
   return (
-    <g>
-      {STYLE.map(([part, style], index) => (
-        <path key={index} class={style} d={projection.path(shape.body[part]!)} />
+    <>
+      {COVERS.map(({ x, z, r }, index) => (
+        <circle
+          key={index}
+          class="detail"
+          cx={round((pivot.x + x * cos - z * sin) * scale)}
+          cy={round(-(pivot.z + x * sin + z * cos) * scale)}
+          r={round(r * scale)}
+        />
       ))}
-      {covers.map(({ x, z, r }, index) => {
-        const [cx, cy] = projection.spot({ x: pivot.x + x * Math.cos(turn) - z * Math.sin(turn), z: pivot.z + x * Math.sin(turn) + z * Math.cos(turn) })
-        return <circle key={index} class="detail" cx={round(cx)} cy={round(cy)} r={round(r * projection.scale)} />
-      })}
-    </g>
+    </>
   )
 }
 
-/** Header pipe and silencer, drawn in front of engine and swing arm. */
-export function Exhaust({ shape, projection }: { shape: BikeShape; projection: Projection }) {
-  return (
-    <g>
-      <path class="pipe-edge" d={projection.path(shape.body['exhaust']!)} />
-      <path class="pipe" d={projection.path(shape.body['exhaust']!)} />
-      <path class="metal" d={projection.path(shape.body['silencer']!)} />
-    </g>
+/** Frame, engine, tank, seat and lamp: what rides on the springs. Drawn once; a bike that moves moves the whole. */
+export function Body({ shape: { body, chassis }, projection }: { shape: BikeShape; projection: Projection }) {
+  const { path, scale, stand } = projection
+  const parts = useMemo(
+    () => (
+      <>
+        {STYLE.map(([part, style], index) => (
+          <path key={index} class={style} d={path(body.outlines[part]!)} />
+        ))}
+        <Covers body={body} scale={scale} />
+      </>
+    ),
+    [body, scale],
   )
+  return <g transform={stand(chassis)}>{parts}</g>
+}
+
+/** Header pipe and silencer, drawn in front of engine and swing arm. */
+export function Exhaust({ shape: { body, chassis }, projection }: { shape: BikeShape; projection: Projection }) {
+  const { path, scale, stand } = projection
+  const parts = useMemo(
+    () => (
+      <>
+        <path class="pipe-edge" d={path(body.outlines['exhaust']!)} />
+        <path class="pipe" d={path(body.outlines['exhaust']!)} />
+        <path class="metal" d={path(body.outlines['silencer']!)} />
+      </>
+    ),
+    [body, scale],
+  )
+  return <g transform={stand(chassis)}>{parts}</g>
 }
 
 /** The front mudguard, which moves with the axle. */
 export function Mudguard({ axle: [x, y], radius, scale }: { axle: Spot; radius: number; scale: number }) {
-  const r = radius + 0.02 * scale
-  const at = (degrees: number, reach: number): string => {
-    const angle = (degrees * Math.PI) / 180
-    return `${round(x + reach * Math.cos(angle))} ${round(y - reach * Math.sin(angle))}`
-  }
-  return (
-    <path
-      class="now fill thin"
-      d={`M${at(44, r)} A${round(r)} ${round(r)} 0 0 0 ${at(158, r)} L${at(158, r + 0.01 * scale)} A${round(r + 0.022 * scale)} ${round(r + 0.022 * scale)} 0 0 1 ${at(44, r + 0.01 * scale)} Z`}
-    />
-  )
+  const part = useMemo(() => {
+    const r = radius + 0.02 * scale
+    const at = (degrees: number, reach: number): string => {
+      const angle = (degrees * Math.PI) / 180
+      return `${round(reach * Math.cos(angle))} ${round(-reach * Math.sin(angle))}`
+    }
+    const d = `M${at(44, r)} A${round(r)} ${round(r)} 0 0 0 ${at(158, r)} L${at(158, r + 0.01 * scale)} A${round(r + 0.022 * scale)} ${round(r + 0.022 * scale)} 0 0 1 ${at(44, r + 0.01 * scale)} Z`
+    return <path class="now fill thin" d={d} />
+  }, [radius, scale])
+  return <g transform={`translate(${round(x)} ${round(y)})`}>{part}</g>
 }

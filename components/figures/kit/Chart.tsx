@@ -1,6 +1,7 @@
 import type { JSX } from 'preact'
+import { useMemo } from 'preact/hooks'
 import { placeLabels } from './chart-labels.ts'
-import { layOut, WIDTH } from './chart-scale.ts'
+import { layOut, scaleKey, WIDTH } from './chart-scale.ts'
 import type { ChartProps } from './chart-types.ts'
 import { Axes, BandArea, CurveLine, PointMark, RuleLine, SpanArea } from './ChartMarks.tsx'
 import { ChartTable } from './ChartTable.tsx'
@@ -15,6 +16,8 @@ export function Chart(props: ChartProps): JSX.Element {
   const { prefix, takeaway, caption, curves = [], bands = [], spans = [], rules = [], points = [], table, children } = props
   const layout = layOut(props)
   const { frame, height } = layout
+  const scale = scaleKey(layout)
+  const axes = useMemo(() => <Axes layout={layout} />, [scale])
   const clip = `${prefix}-plot`
   const readout = { x: 2, y: height - 6 }
   return (
@@ -32,13 +35,13 @@ export function Chart(props: ChartProps): JSX.Element {
               <BandArea key={index} frame={frame} band={band} />
             ))}
           </g>
-          <Axes layout={layout} />
+          {axes}
           {rules.map((rule, index) => (
             <RuleLine key={index} frame={frame} rule={rule} />
           ))}
           <g clip-path={`url(#${clip})`}>
             {curves.map((curve, index) => (
-              <CurveLine key={index} frame={frame} curve={curve} />
+              <CurveLine key={index} frame={frame} scale={scale} curve={curve} />
             ))}
           </g>
           {children?.(frame)}

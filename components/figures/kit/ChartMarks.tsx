@@ -1,5 +1,6 @@
 import { area, line } from 'd3-shape'
 import type { JSX } from 'preact'
+import { useMemo } from 'preact/hooks'
 import { LETTER } from './chart-scale.ts'
 import type { Layout } from './chart-scale.ts'
 import type { Band, Curve, Frame, Point, Rule, Span, XY } from './chart-types.ts'
@@ -44,8 +45,10 @@ const pathOf = (frame: Frame, points: readonly XY[]): string =>
     ([, y]) => round(frame.y(y)),
   )([...points]) ?? ''
 
-export function CurveLine({ frame, curve }: { frame: Frame; curve: Curve }): JSX.Element {
-  return <path class={`chart-curve ${curve.as}`} d={pathOf(frame, curve.points)} />
+/** A curve; `scale` tells whether the axes are still those of the last drawing, so that a curve that stays is not written anew. */
+export function CurveLine({ frame, scale, curve }: { frame: Frame; scale: string; curve: Curve }): JSX.Element {
+  const d = useMemo(() => pathOf(frame, curve.points), [scale, curve.points])
+  return <path class={`chart-curve ${curve.as}`} d={d} />
 }
 
 /** The two edges may have different abscissas: the area is closed from one to the other. */

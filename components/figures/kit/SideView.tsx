@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import type { ComponentChildren } from 'preact'
 import type { BikePicture } from '../../../src/calculators/bike-picture.ts'
 import type { Say } from '../../../src/calculators/say.ts'
@@ -58,7 +58,11 @@ export function SideView({ now, before, say, prefix, label, caption, dimensions 
   const [large, setLarge] = useState(false)
   const view = sideViewProjection(now)
   const shape = bikeShape(now)
-  const ghost = before ? exaggerated(shape, bikeShape(before), large ? EXAGGERATION : 1) : null
+  // at its true size the ghost stands still while a control moves the bike
+  const ghost = useMemo(
+    () => before && <Ghost picture={before} shape={exaggerated(shape, bikeShape(before), large ? EXAGGERATION : 1)} projection={view} />,
+    [before, view.scale, large ? shape : null],
+  )
   const height = Math.ceil(heightOf([now, before], dimensions))
   return (
     <div>
@@ -66,7 +70,7 @@ export function SideView({ now, before, say, prefix, label, caption, dimensions 
         <svg viewBox={`0 0 ${VIEW_WIDTH} ${height}`} role="img" aria-label={label}>
           <line class="ground" x1="0" x2={VIEW_WIDTH} y1={GROUND} y2={GROUND} />
           <BikeNow picture={now} shape={shape} projection={view} />
-          {ghost && before && <Ghost picture={before} shape={ghost} projection={view} />}
+          {ghost}
           {dimensions && <SideDimensions now={now} before={before ?? null} projection={view} say={say} />}
           {children?.(view)}
         </svg>

@@ -1,10 +1,18 @@
 import type { BikePicture } from '../../../src/calculators/bike-picture.ts'
 import { bodywork } from './bodywork.ts'
-import type { Outline } from './bodywork.ts'
+import type { Bodywork } from './bodywork.ts'
 
 interface Point {
   x: number
   z: number
+}
+
+/** How the chassis frame stands in the ground frame: its origin [m], and cosine and sine of its pitch. */
+export interface Chassis {
+  x: number
+  z: number
+  cos: number
+  sin: number
 }
 
 /** Every place a side view needs, in the ground frame [m]. Two shapes of one bike have the same places, so that they can be compared point by point. */
@@ -24,7 +32,8 @@ export interface BikeShape {
   pivot: Point
   shockFoot: Point
   shockHead: Point
-  body: Readonly<Record<string, Outline>>
+  chassis: Chassis
+  body: Bodywork
 }
 
 const along = (from: Point, direction: Point, distance: number): Point => ({ x: from.x + direction.x * distance, z: from.z + direction.z * distance })
@@ -47,6 +56,11 @@ function forkHeights({ fork, geometry }: BikePicture): { seal: number; lower: nu
   return { seal, lower, upper: lower + YOKE_SPACING }
 }
 
+function chassisOf(toGround: (point: Point) => Point): Chassis {
+  const [origin, ahead] = [toGround({ x: 0, z: 0 }), toGround({ x: 1, z: 0 })]
+  return { ...origin, cos: ahead.x - origin.x, sin: ahead.z - origin.z }
+}
+
 /** Where everything stands. The yokes belong to the chassis, the axle to the ground, the tubes slide between them. */
 export function bikeShape(picture: BikePicture): BikeShape {
   const { pose, geometry, frontTravel, fork, shocks } = picture
@@ -63,7 +77,7 @@ export function bikeShape(picture: BikePicture): BikeShape {
   const raise = geometry.tubeRaise ?? 0
   // An upside-down fork's seal hangs on the outer tube, so it comes down with the travel; a conventional one's stays above the axle.
   const seal = fork.upsideDown ? heights.seal - frontTravel : heights.seal
-  const body = bodywork({ pivot: geometry.pivot, head: yokeOnAxis(heights.upper) }, pose.toGround)
+  const body = bodywork({ pivot: geometry.pivot, head: yokeOnAxis(heights.upper) })
   return {
     frontAxle: pose.frontAxle,
     rearAxle: pose.rearAxle,
@@ -77,24 +91,29 @@ export function bikeShape(picture: BikePicture): BikeShape {
     tubeTop: pose.toGround(yokeOnTube(heights.upper + YOKE_HALF + TUBE_ABOVE_YOKE + raise)),
     pivot: pose.pivot,
     shockFoot: shocks > 1 ? between(pose.rearAxle, pose.pivot, 0.07) : along(between(pose.pivot, pose.rearAxle, 0.4), { x: -0.1, z: 1 }, 0.03),
-    shockHead: body[shocks > 1 ? 'twinShockHead' : 'shockHead']![0]!.points[0]!,
+    shockHead: pose.toGround(body.outlines[shocks > 1 ? 'twinShockHead' : 'shockHead']![0]!.points[0]!),
+    chassis: chassisOf(pose.toGround),
     body,
   }
 }
 
-function mixOutline(now: Outline, before: Outline, times: number): Outline {
-  return now.map((step, index) => ({ ...step, points: step.points.map((point, place) => between(point, before[index]!.points[place]!, times)) }))
-}
+const mixed = (now: number, before: number, times: number): number => now + (before - now) * times
+
+const mixedChassis = (now: Chassis, before: Chassis, times: number): Chassis => ({
+  x: mixed(now.x, before.x, times),
+  z: mixed(now.z, before.z, times),
+  cos: mixed(now.cos, before.cos, times),
+  sin: mixed(now.sin, before.sin, times),
+})
 
 /** The shape before, its distance from the shape now drawn `times` as large: 1 is true. */
 export function exaggerated(now: BikeShape, before: BikeShape, times: number): BikeShape {
   if (times === 1) return before
-  const mixed = Object.entries(now).map(([name, value]) => {
+  const parts = Object.entries(now).map(([name, value]) => {
     const other = before[name as keyof BikeShape]
-    if (typeof value === 'number') return [name, value + (Number(other) - value) * times]
-    if (name === 'body')
-      return [name, Object.fromEntries(Object.entries(now.body).map(([part, outline]) => [part, mixOutline(outline, before.body[part]!, times)]))]
-    return [name, between(value as Point, other as Point, times)]
+    if (typeof value === 'number') return [name, mixed(value, Number(other), times)]
+    if (name === 'body') return [name, before.body]
+    return [name, name === 'chassis' ? mixedChassis(now.chassis, before.chassis, times) : between(value as Point, other as Point, times)]
   })
-  return Object.fromEntries(mixed) as unknown as BikeShape
+  return Object.fromEntries(parts) as unknown as BikeShape
 }

@@ -3,7 +3,7 @@ interface Point {
   z: number
 }
 
-/** One step of an outline: move, line, curve or close, with its points in the ground frame [m]. */
+/** One step of an outline: move, line, curve or close, with its points in the chassis frame [m]. */
 export interface Step {
   to: 'M' | 'L' | 'C' | 'Z'
   points: readonly Point[]
@@ -11,7 +11,7 @@ export interface Step {
 export type Outline = readonly Step[]
 
 /** The chassis points that the drawing hangs on, in the chassis frame [m]. */
-interface Anchors {
+export interface Anchors {
   pivot: Point
   /** where the steering axis passes the upper yoke */
   head: Point
@@ -66,10 +66,24 @@ function read(outline: string): Step[] {
 
 const drawn = Object.entries(parts).map(([name, outline]) => [name, read(outline)] as const)
 
-/** The sprung parts' outlines, moved to the ground frame by `toGround`. */
-export function bodywork({ pivot, head }: Anchors, toGround: (point: Point) => Point): Record<string, Outline> {
+/** The sprung parts, in the chassis frame [m]: a bike that pitches or sinks moves them as one. */
+export interface Bodywork extends Anchors {
+  outlines: Readonly<Record<string, Outline>>
+}
+
+function stretched({ pivot, head }: Anchors): Bodywork {
   const sx = (head.x - pivot.x) / (DRAWN_HEAD.x - DRAWN_PIVOT.x)
   const sz = (head.z - pivot.z) / (DRAWN_HEAD.z - DRAWN_PIVOT.z)
-  const place = ({ x, z }: Point): Point => toGround({ x: pivot.x + (x - DRAWN_PIVOT.x) * sx, z: pivot.z + (z - DRAWN_PIVOT.z) * sz })
-  return Object.fromEntries(drawn.map(([name, outline]) => [name, outline.map((step) => ({ to: step.to, points: step.points.map(place) }))]))
+  const place = ({ x, z }: Point): Point => ({ x: pivot.x + (x - DRAWN_PIVOT.x) * sx, z: pivot.z + (z - DRAWN_PIVOT.z) * sz })
+  const outlines = Object.fromEntries(drawn.map(([name, outline]) => [name, outline.map((step) => ({ to: step.to, points: step.points.map(place) }))]))
+  return { pivot, head, outlines }
+}
+
+let last: Bodywork | null = null
+
+/** The sprung parts between a pivot and an upper yoke. The same object as the time before while these stay, so that a moving bike is not drawn anew. */
+export function bodywork(anchors: Anchors): Bodywork {
+  const same = (a: Point, b: Point): boolean => a.x === b.x && a.z === b.z
+  if (last === null || !same(last.pivot, anchors.pivot) || !same(last.head, anchors.head)) last = stretched(anchors)
+  return last
 }
