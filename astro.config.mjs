@@ -37,7 +37,7 @@ export default defineConfig({
     },
   },
   vite: {
-    build: { assetsInlineLimit: 0, modulePreload: { polyfill: false } },
+    build: { assetsInlineLimit: 0, modulePreload: false },
     resolve: { dedupe: ['preact'] },
   },
 })

@@ -1,7 +1,6 @@
-import type { ComponentType, JSX } from 'preact'
-import { memo } from 'preact/compat'
-import { useEffect, useState } from 'preact/hooks'
-import type { Definition, Input } from '../../src/calculators/define.ts'
+import type { ComponentChildren, ComponentType, JSX } from 'preact'
+import { useMemo, useRef } from 'preact/hooks'
+import type { Calculator, Input, Remark } from '../../src/calculators/define.ts'
 import { isAsked } from '../../src/calculators/evaluate.ts'
 import type { FigureProps } from '../figures/props.ts'
 import { Field } from './Field.tsx'
@@ -10,31 +9,32 @@ import { leadTexts, Results, ResultTables } from './Results.tsx'
 import { Share } from './Share.tsx'
 import { useCalculator } from './useCalculator.ts'
 import type { CalculatorState, CardProps } from './useCalculator.ts'
+import { useSettled } from './useSettled.ts'
 
-/** How long values stand still before a screen reader is told the results [ms]. */
+/** How long values stand still before a screen reader is told the results [ms]: a moving slider must not flood it. */
 const SETTLED = 600
 
-/** A text that follows `text` once it has stood still, so that a moving slider does not flood a screen reader. */
-function useSettled(text: string): string {
-  const [settled, setSettled] = useState('')
-  useEffect(() => {
-    const later = setTimeout(() => setSettled(text), SETTLED)
-    return () => clearTimeout(later)
-  }, [text])
-  return settled
+interface Props extends CardProps {
+  definition: Calculator
+  Figure: ComponentType<FigureProps<unknown>> | null
+  /** what the remarks say on the values that the page opens with */
+  told: readonly Remark[]
+  /** assumptions and limits, from the page */
+  children?: ComponentChildren
 }
 
 /** One card per calculator: drawing, controls, results, the sentence that reads them, and what one can do with it. */
-export function Card({
-  definition,
-  Figure,
-  ...props
-}: CardProps & { definition: Definition; Figure: ComponentType<FigureProps<unknown>> | null }): JSX.Element {
-  const { mode, base, prefix } = props
+export function Card({ definition, Figure, told, children, ...props }: Props): JSX.Element {
+  const { mode, prefix } = props
   const state = useCalculator(definition, props)
+  const latest = useRef(state)
+  latest.current = state
   const { now, before, refusal } = state.evaluation
   const leads = leadTexts(state)
-  const told = useSettled(leads.join('. '))
+  const announced = useSettled(leads.join('. '), '', SETTLED)
+  const held = state.held !== null
+  const share = useMemo(() => <Share latest={latest} held={held} embed={mode === 'embed'} />, [held, mode])
+  const limits = useMemo(() => <Limits>{children}</Limits>, [children])
   return (
     <form class="sheet" data-calculator={definition.id} aria-label={definition.title} onSubmit={(event) => event.preventDefault()}>
       {definition.notice && <p class="notice">{definition.notice}</p>}
@@ -54,7 +54,7 @@ export function Card({
           </p>
         )}
         <p class="hidden" role="status">
-          {told}
+          {announced}
         </p>
         {refusal && (
           <p class="error" role="alert">
@@ -63,9 +63,9 @@ export function Card({
         )}
         <Stale state={state} />
         <Results state={state} />
-        <Remarks remarks={now?.remarks ?? []} base={base} />
-        <Share state={state} embed={mode === 'embed'} />
-        <Limits definition={definition} />
+        <Remarks state={state} told={told} />
+        {share}
+        {limits}
       </div>
       <ResultTables state={state} />
     </form>
@@ -111,22 +111,11 @@ function Controls({ state, prefix }: { state: CalculatorState; prefix: string })
   )
 }
 
-const Limits = memo(function Limits({ definition }: { definition: Definition }): JSX.Element {
+function Limits({ children }: { children: ComponentChildren }): JSX.Element {
   return (
     <details class="limits">
       <summary>What this assumes and leaves out</summary>
-      <p>It assumes:</p>
-      <ul>
-        {definition.assumes.map((text) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
-      <p>It leaves out:</p>
-      <ul>
-        {definition.leavesOut.map((text) => (
-          <li key={text}>{text}</li>
-        ))}
-      </ul>
+      {children}
     </details>
   )
-})
+}

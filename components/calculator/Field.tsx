@@ -1,5 +1,5 @@
+import { Component } from 'preact'
 import type { JSX } from 'preact'
-import { memo } from 'preact/compat'
 import type { BikeInput, ChoiceInput, Input, QuantityInput, TableInput, TextInput } from '../../src/calculators/define.ts'
 import { describedBy, FieldNotes } from './FieldNotes.tsx'
 import type { FieldProps } from './field-props.ts'
@@ -103,7 +103,13 @@ const shown = ({ id, state }: FieldProps<Input>): unknown[] => [
 ]
 
 /** The field for one input, whatever its kind. */
-export const Field = memo(AnyField, (was, is) => {
-  const before = shown(was)
-  return was.input === is.input && shown(is).every((value, index) => value === before[index])
-})
+export class Field extends Component<FieldProps<Input>> {
+  override shouldComponentUpdate(next: FieldProps<Input>): boolean {
+    const before = shown(this.props)
+    return this.props.input !== next.input || shown(next).some((value, index) => value !== before[index])
+  }
+
+  override render(props: FieldProps<Input>): JSX.Element {
+    return <AnyField {...props} />
+  }
+}

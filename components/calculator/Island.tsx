@@ -1,28 +1,38 @@
-import type { ComponentType, JSX } from 'preact'
-import { lazy, Suspense } from 'preact/compat'
-import { calculatorIds, loadCalculator } from '../../src/calculators/index.ts'
+import type { ComponentChildren, JSX } from 'preact'
+import { useMemo } from 'preact/hooks'
+import type { Remark, Statement } from '../../src/calculators/define.ts'
+import { loadWork, workIds } from '../../src/calculators/browser.ts'
+import { calculatorOf } from '../../src/calculators/statement.ts'
 import { loadFigure } from '../figures/index.ts'
 import { Card } from './Card.tsx'
 import type { CardProps } from './useCalculator.ts'
 
-/** Definition and figure load together, for this calculator alone. Astro can't hand functions to an island, so the island gets an id. */
-const cards: Record<string, ComponentType<CardProps>> = Object.fromEntries(
-  calculatorIds.map((id) => [
-    id,
-    lazy(async () => {
-      const [definition, Figure] = await Promise.all([loadCalculator(id), loadFigure(id)])
-      return { default: (props: CardProps): JSX.Element => <Card {...props} definition={definition} Figure={Figure} /> }
-    }),
-  ]),
-)
+/** The calculators that this page holds; while building, all of them. */
+function idsHere(): string[] {
+  if (import.meta.env.SSR) return workIds
+  return [...new Set([...document.querySelectorAll<HTMLElement>('[data-calculator-place]')].map((place) => place.dataset['calculatorPlace']!))]
+}
 
-/** The island that a page places. */
-export default function Island({ id, ...props }: CardProps & { id: string }): JSX.Element | null {
-  const Loaded = cards[id]
-  if (Loaded === undefined) return null
+// Loaded before the island's module is ready, so that a card is there at its first render, on the server as in the browser.
+const parts = new Map(await Promise.all(idsHere().map(async (id) => [id, await Promise.all([loadWork(id), loadFigure(id)])] as const)))
+
+export interface IslandProps extends CardProps {
+  /** first, since the build reads it in the page */
+  id: string
+  statement: Statement
+  /** what the remarks say on the values that the page opens with */
+  told: readonly Remark[]
+  /** assumptions and limits, rendered by the page */
+  children?: ComponentChildren
+}
+
+/** The island that a page places. Astro can't hand functions to it, so it gets plain data and looks the rest up by id. */
+export default function Island({ id, statement, children, ...props }: IslandProps): JSX.Element {
+  const [work, Figure] = parts.get(id)!
+  const calculator = useMemo(() => calculatorOf(statement, work), [statement, work])
   return (
-    <Suspense fallback={null}>
-      <Loaded {...props} />
-    </Suspense>
+    <Card {...props} definition={calculator} Figure={Figure}>
+      {children}
+    </Card>
   )
 }

@@ -1,8 +1,10 @@
 import type { JSX } from 'preact'
 import { isInterval } from '../../src/calculators/interval.ts'
 import type { Cell, Output, OutputValue, QuantityOutput, TableOutput } from '../../src/calculators/define.ts'
+import type { Evaluation } from '../../src/calculators/evaluate.ts'
 import { withSymbol } from '../../src/calculators/say.ts'
 import type { Say } from '../../src/calculators/say.ts'
+import { Folded } from './Folded.tsx'
 import type { CalculatorState } from './useCalculator.ts'
 
 /** A difference of temperatures converts without its offset. */
@@ -123,17 +125,13 @@ function bare(say: Say, column: TableOutput['columns'][number], cell: Cell): str
 
 const isTable = (output: Output): output is TableOutput => 'kind' in output && output.kind === 'table'
 
-/** The change sheet: before, now and change where a before is held, else the results alone. */
-export function Results({ state }: { state: CalculatorState }): JSX.Element | null {
-  const { now, before } = state.evaluation
-  if (now === null) return null
-  const outputs = Object.entries(state.definition.outputs)
-  const rows = (more: boolean): JSX.Element[] =>
-    outputs.flatMap(([id, output]) =>
-      isTable(output) || (output.more === true) !== more
-        ? []
-        : [<Row key={id} id={id} output={output} now={now.output[id] as Cell} before={before ? (before.output[id] as Cell) : undefined} say={state.say} />],
-    )
+/** One change sheet: before, now and change where a before is held, else the results alone. */
+function sheet({ definition, say }: CalculatorState, { now, before }: Evaluation, more: boolean): JSX.Element | null {
+  const rows = Object.entries(definition.outputs).flatMap(([id, output]) =>
+    isTable(output) || (output.more === true) !== more || now === null
+      ? []
+      : [<Row key={id} id={id} output={output} now={now.output[id] as Cell} before={before ? (before.output[id] as Cell) : undefined} say={say} />],
+  )
   const head = (
     <thead role="rowgroup">
       <tr role="row">
@@ -155,43 +153,39 @@ export function Results({ state }: { state: CalculatorState }): JSX.Element | nu
     </thead>
   )
   // roles are spelled out, since a narrow panel lays rows out as grids and browsers then drop the table's own
-  const sheet = (body: JSX.Element[]): JSX.Element => (
+  return (
     <table role="table" class={before ? 'sheet-table compared' : 'sheet-table'}>
       {head}
-      <tbody role="rowgroup">{body}</tbody>
+      <tbody role="rowgroup">{rows}</tbody>
     </table>
   )
-  const further = rows(true)
+}
+
+/** The results: those asked for first in sight, further ones folded. */
+export function Results({ state }: { state: CalculatorState }): JSX.Element | null {
+  if (state.evaluation.now === null) return null
+  const further = Object.values(state.definition.outputs).some((output) => !isTable(output) && output.more)
   return (
     <div class="results">
-      {sheet(rows(false))}
-      {further.length > 0 && (
-        <details class="more-results">
-          <summary>More results</summary>
-          {sheet(further)}
-        </details>
-      )}
+      {sheet(state, state.evaluation, false)}
+      {further && <Folded class="more-results" summary="More results" state={state} draw={(evaluation) => sheet(state, evaluation, true)} />}
     </div>
   )
 }
 
 /** Results that are tables, across the whole card; further ones fold away. */
 export function ResultTables({ state }: { state: CalculatorState }): JSX.Element | null {
-  const { now } = state.evaluation
   const outputs = Object.entries(state.definition.outputs).filter((entry): entry is [string, TableOutput] => isTable(entry[1]))
-  if (now === null || outputs.length === 0) return null
-  const table = ([id, output]: [string, TableOutput]): JSX.Element => (
-    <TableResult key={id} id={id} output={output} rows={(now.output[id] ?? []) as readonly (readonly Cell[])[]} say={state.say} />
-  )
+  if (state.evaluation.now === null || outputs.length === 0) return null
+  const tables = (all: typeof outputs, { now }: Evaluation): JSX.Element[] =>
+    all.map(([id, output]) => <TableResult key={id} id={id} output={output} rows={(now?.output[id] ?? []) as readonly (readonly Cell[])[]} say={state.say} />)
   const further = outputs.filter(([, output]) => output.more)
+  const first = outputs.filter(([, output]) => !output.more)
   return (
     <div class="tables">
-      {outputs.filter(([, output]) => !output.more).map(table)}
+      {tables(first, state.evaluation)}
       {further.length > 0 && (
-        <details>
-          <summary>{further.map(([, output]) => output.label).join(', ')}</summary>
-          {further.map(table)}
-        </details>
+        <Folded summary={further.map(([, output]) => output.label).join(', ')} state={state} draw={(evaluation) => tables(further, evaluation)} />
       )}
     </div>
   )

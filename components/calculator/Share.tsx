@@ -23,13 +23,20 @@ async function copy(text: string): Promise<boolean> {
   }
 }
 
+interface ShareProps {
+  /** the card's state, read when a button is pressed, so that these buttons need not be drawn anew with every move of a slider */
+  latest: { readonly current: CalculatorState }
+  held: boolean
+  embed: boolean
+}
+
 /** What one can do with the numbers: hold them as "before", start again, send them, print them. */
-export function Share({ state, embed }: { state: CalculatorState; embed: boolean }): JSX.Element {
+export function Share({ latest, held, embed }: ShareProps): JSX.Element {
   const [note, setNote] = useState('')
   const [shown, setShown] = useState('')
   const [code, setCode] = useState('')
   const withLink = async (use: (href: string) => Promise<void> | void): Promise<void> => {
-    const link = linkOf(state)
+    const link = linkOf(latest.current)
     setNote('')
     if ('problem' in link) setNote(link.problem)
     else await use(link.href)
@@ -48,15 +55,15 @@ export function Share({ state, embed }: { state: CalculatorState; embed: boolean
   return (
     <div class="share needs-script">
       <div class="act">
-        <button type="button" onClick={() => state.hold()}>
+        <button type="button" onClick={() => latest.current.hold()}>
           Hold as “before”
         </button>
-        {state.held && (
-          <button type="button" onClick={() => state.release()}>
+        {held && (
+          <button type="button" onClick={() => latest.current.release()}>
             Forget “before”
           </button>
         )}
-        <button type="button" onClick={() => state.reset()}>
+        <button type="button" onClick={() => latest.current.reset()}>
           Reset
         </button>
       </div>

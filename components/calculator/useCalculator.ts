@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { BikeSpec } from '../../src/calculators/bikes.ts'
-import type { Definition, Given } from '../../src/calculators/define.ts'
+import type { Calculator, Given } from '../../src/calculators/define.ts'
 import { defaultsOf, evaluate } from '../../src/calculators/evaluate.ts'
 import type { Evaluation } from '../../src/calculators/evaluate.ts'
 import { decodeLink, encodeLink } from '../../src/calculators/link.ts'
@@ -26,7 +26,7 @@ export interface CardProps {
 }
 
 export interface CalculatorState extends Fields {
-  definition: Definition
+  definition: Calculator
   given: Given
   held: Given | null
   /** the evaluation of the last state in which every field could be read */
@@ -46,7 +46,7 @@ export interface CalculatorState extends Fields {
 const ADDRESS_DELAY = 300
 
 /** Keeps a card's values, reads its link, and computes. */
-export function useCalculator(definition: Definition, { given: start, held: startHeld, bikes, mode, base }: CardProps): CalculatorState {
+export function useCalculator(definition: Calculator, { given: start, held: startHeld, bikes, mode, base }: CardProps): CalculatorState {
   const choice = useUnitChoice(mode !== 'embed')
   const initial = useMemo(() => ({ ...defaultsOf(definition), ...start }), [definition])
   const [given, setGiven] = useState<Given>(initial)
@@ -93,7 +93,7 @@ export function useCalculator(definition: Definition, { given: start, held: star
 }
 
 /** Keeps the address true to what the page shows, so that copying it from the browser works too. */
-function writeAddress(definition: Definition, given: Given, held: Given | null): void {
+function writeAddress(definition: Calculator, given: Given, held: Given | null): void {
   try {
     history.replaceState(history.state, '', `?${encodeLink(definition, given, held)}${location.hash}`)
   } catch {

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
-import type { Definition, Given, GivenValue } from '../../src/calculators/define.ts'
+import type { Given, GivenValue, Statement } from '../../src/calculators/define.ts'
 import { readQuantity } from '../../src/calculators/fields.ts'
 import type { UnitChoice } from '../../src/calculators/unit-choice.ts'
 
@@ -23,7 +23,7 @@ function withValue(given: Given, id: string, value: GivenValue | undefined): Giv
   return value === undefined ? rest : { ...rest, [id]: value }
 }
 
-function readTyped(definition: Definition, id: string, text: string, choice: UnitChoice): ReturnType<typeof readQuantity> | null {
+function readTyped(definition: Statement, id: string, text: string, choice: UnitChoice): ReturnType<typeof readQuantity> | null {
   const input = definition.inputs[id]
   if (input === undefined) return null
   if (input.kind === 'quantity') return readQuantity(input, text, choice)
@@ -34,7 +34,7 @@ function readTyped(definition: Definition, id: string, text: string, choice: Uni
 }
 
 /** Keeps what is typed until it can be read, and never changes it: errors show once the reader leaves the field. */
-export function useFields(definition: Definition, choice: UnitChoice, change: (update: (given: Given) => Given) => void): Fields {
+export function useFields(definition: Statement, choice: UnitChoice, change: (update: (given: Given) => Given) => void): Fields {
   const [typed, setTyped] = useState<Texts>({})
   const [errors, setErrors] = useState<Texts>({})
   const clear = (): void => {

@@ -1,8 +1,9 @@
-import type { Definition } from '../../src/calculators/define.ts'
+import { loadRemarks, loadWork } from '../../src/calculators/browser.ts'
+import type { Statement } from '../../src/calculators/define.ts'
 import { defaultsOf, evaluate } from '../../src/calculators/evaluate.ts'
-import { loadCalculator } from '../../src/calculators/index.ts'
 import { encodeLink } from '../../src/calculators/link.ts'
 import { createSay } from '../../src/calculators/say.ts'
+import { calculatorOf } from '../../src/calculators/statement.ts'
 import type { UnitChoice } from '../../src/calculators/unit-choice.ts'
 import type { Book } from '../../src/record/book.ts'
 import { carry } from '../../src/record/carry.ts'
@@ -10,7 +11,7 @@ import type { Carrying, Taken } from '../../src/record/carry.ts'
 import { told } from '../../src/record/told.ts'
 
 interface Panel {
-  id: string
+  statement: Statement
   link: HTMLAnchorElement
   count: HTMLElement | null
   said: HTMLElement | null
@@ -20,7 +21,7 @@ interface Panel {
 // a status message after typing has paused: a screen reader is not to read every keystroke's result
 const PAUSE = 600
 
-const needsBike = (definition: Definition): boolean => Object.values(definition.inputs).some(({ kind }) => kind === 'bike')
+const needsBike = (statement: Statement): boolean => Object.values(statement.inputs).some(({ kind }) => kind === 'bike')
 
 function countText({ carried, refused }: Carrying): string {
   const values = `${carried.length} ${carried.length === 1 ? 'value' : 'values'}`
@@ -30,32 +31,40 @@ function countText({ carried, refused }: Carrying): string {
     : ` opens with ${values} from your readings; the rest are its usual ones${more}`
 }
 
-function lines(definition: Definition, carrying: Carrying, choice: UnitChoice): string[] {
-  if (!carrying.complete || needsBike(definition)) return []
-  const usual = defaultsOf(definition)
-  const evaluation = evaluate(definition, { ...usual, ...carrying.given }, { bikes: {}, choice })
-  return told(definition, evaluation, carrying.given, usual, createSay(choice))
+async function lines(statement: Statement, carrying: Carrying, choice: UnitChoice): Promise<string[]> {
+  if (!carrying.complete || needsBike(statement)) return []
+  const [work, remarks] = await Promise.all([loadWork(statement.id), loadRemarks(statement.id)])
+  const calculator = { ...calculatorOf(statement, work), remarks }
+  const usual = defaultsOf(calculator)
+  const evaluation = evaluate(calculator, { ...usual, ...carrying.given }, { bikes: {}, choice })
+  return told(calculator, evaluation, carrying.given, usual, createSay(choice))
 }
 
 /** The links that take readings to a calculator, and what the readings come to, told in place. */
 export function carryPanels(root: HTMLElement, procedure: string, all: readonly Taken[], base: string, units: () => UnitChoice): (book: Book) => void {
   const panels: Panel[] = [...root.querySelectorAll<HTMLElement>('[data-carry]')].map((element) => ({
-    id: element.dataset['carry'] ?? '',
+    statement: JSON.parse(element.dataset['statement'] ?? '') as Statement,
     link: element.querySelector<HTMLAnchorElement>('[data-carry-link]')!,
     count: element.querySelector<HTMLElement>('[data-carry-count]'),
     said: element.querySelector<HTMLElement>('[data-carry-said]'),
     timer: 0,
   }))
-  const show = async (panel: Panel, book: Book): Promise<void> => {
-    const definition = await loadCalculator(panel.id)
-    const carrying = carry(definition, procedure, all, book)
-    panel.link.href = `${base}calculators/${panel.id}/?${encodeLink(definition, { ...defaultsOf(definition), ...carrying.given })}`
+  const tell = async (panel: Panel, carrying: Carrying): Promise<void> => {
+    const { timer } = panel
+    const told = await lines(panel.statement, carrying, units())
+    // what was written meanwhile has a timer of its own, and the last word
+    if (panel.timer === timer) panel.said?.replaceChildren(...told.map(paragraph))
+  }
+  const show = (panel: Panel, book: Book): void => {
+    const { statement } = panel
+    const carrying = carry(statement, procedure, all, book)
+    panel.link.href = `${base}calculators/${statement.id}/?${encodeLink(statement, { ...defaultsOf(statement), ...carrying.given })}`
     if (panel.count) panel.count.textContent = countText(carrying)
     clearTimeout(panel.timer)
-    panel.timer = window.setTimeout(() => panel.said?.replaceChildren(...lines(definition, carrying, units()).map(paragraph)), PAUSE)
+    panel.timer = window.setTimeout(() => void tell(panel, carrying), PAUSE)
   }
   return (book) => {
-    for (const panel of panels) void show(panel, book)
+    for (const panel of panels) show(panel, book)
   }
 }
 

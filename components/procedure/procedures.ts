@@ -1,6 +1,8 @@
 import { getCollection } from 'astro:content'
 import type { CollectionEntry } from 'astro:content'
+import type { Statement } from '../../src/calculators/define.ts'
 import { isCalculatorId, loadCalculator } from '../../src/calculators/index.ts'
+import { statementOf } from '../../src/calculators/statement.ts'
 import type { Taken } from '../../src/record/carry.ts'
 import type { ReadingSpec } from '../../src/record/reading.ts'
 
@@ -48,10 +50,9 @@ export function settingsFor(readings: Declared, calculator: string): readonly Re
 const settingsIn = (procedure: string, readings: Declared): Taken[] =>
   Object.keys(SETTINGS).flatMap((calculator) => settingsFor(readings, calculator).map((spec) => ({ procedure, spec })))
 
-/** A calculator that a step opens, with the name that a link shows. */
+/** A calculator that a step opens. */
 export interface Opened {
-  id: string
-  title: string
+  statement: Statement
   /** whether readings of this procedure go to it */
   fed: boolean
 }
@@ -67,7 +68,7 @@ export async function calculatorsAt(procedure: Procedure, step: Step): Promise<O
     steps.findLast(({ readings: taken }) => taken.some((id) => readings.some((spec) => spec.id === id && spec.to?.calculator === calculator)))?.id
   const here = [...new Set([...fed, ...related.calculators])].filter((id) => text.includes(spoken(id)) || (fed.includes(id) && lastStepOf(id) === step.id))
   const known = here.filter((id) => isCalculatorId(id))
-  return Promise.all(known.map(async (id) => ({ id, title: (await loadCalculator(id)).title, fed: fed.includes(id) })))
+  return Promise.all(known.map(async (id) => ({ statement: statementOf(await loadCalculator(id)), fed: fed.includes(id) })))
 }
 
 /** The readings that one procedure's page works with: its own, the same ones taken elsewhere, and those that feed the same calculators. */

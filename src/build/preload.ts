@@ -2,10 +2,11 @@ import { readdir, readFile, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import { init, parse } from 'es-module-lexer'
 
-/* An island hydrates after its script, that script's imports, its renderer, its definition and its figure have come: three round trips one after
-   the other. Naming them all in the page's head makes that one. */
+/* An island hydrates after its script, that script's imports, its renderer, its calculator's work and its figure have come: three round trips one
+   after the other. Naming them all in the page's head makes that one. What a calculator remarks comes later, by itself. */
 
-const LAZY = /["'`]?([\w-]+)["'`]?:\(\)=>[^,]*?import\([`"']\.\/([^`"']+)[`"']\)/g
+const LAZY = /["'`]?([\w./-]+)["'`]?:\(\)=>[^,]*?import\([`"']\.\/([^`"']+)[`"']\)/g
+const idOf = (key: string): string => key.replace(/^.*\//, '').replace(/\.work\.ts$/, '')
 
 /** The built modules of a folder and what they import. */
 export class Modules {
@@ -39,12 +40,15 @@ export class Modules {
   }
 }
 
-/** Files that the island and its imports load later, by calculator id: its definition and its figure. */
+/** Files that the island and its imports load later, by calculator id: its work and its figure. */
 export async function lazyFiles(folder: string, island: string, modules: Modules): Promise<Map<string, string[]>> {
   const files = new Map<string, string[]>()
   for (const module of await modules.closure([island])) {
     const script = await readFile(path.join(folder, module), 'utf8')
-    for (const [, id, file] of script.matchAll(LAZY)) files.set(id!, [...(files.get(id!) ?? []), file!])
+    for (const [, key, file] of script.matchAll(LAZY)) {
+      const id = idOf(key!)
+      if (!id.endsWith('.remarks.ts')) files.set(id, [...(files.get(id) ?? []), file!])
+    }
   }
   return files
 }

@@ -174,19 +174,15 @@ export type Question =
   | 'Is the oil right?'
   | 'What does damping do?'
 
-/** What a calculator says and asks: plain data. A page carries it to the browser beside the same words in its markup, so that no script has to. */
-export interface Statement<I extends Record<string, Input> = Record<string, Input>, O extends Record<string, Output> = Record<string, Output>> {
+type Inputs = Record<string, Input>
+type Outputs = Record<string, Output>
+
+/** What a card shows of a calculator, all plain data. A page carries it to the browser beside the same words in its markup, so that no script has to. */
+export interface Statement<I extends Inputs = Inputs, O extends Outputs = Outputs> {
   id: string
   /** raised when a link of the version before would mean something else */
   version: number
   title: string
-  question: Question
-  /** one sentence: the question it answers */
-  answers: string
-  /** what must hold for the numbers to be right */
-  assumes: readonly string[]
-  /** what the model leaves out, each with its size where known */
-  leavesOut: readonly string[]
   /** a notice that stands above the calculator and cannot be closed */
   notice?: string
   inputs: I
@@ -194,7 +190,7 @@ export interface Statement<I extends Record<string, Input> = Record<string, Inpu
 }
 
 /** What a calculator does, exported by `<id>.work.ts`. The browser loads it with the page. */
-export interface Work<I extends Record<string, Input> = Record<string, Input>, O extends Record<string, Output> = Record<string, Output>, P = unknown> {
+export interface Work<I extends Inputs = Inputs, O extends Outputs = Outputs, P = unknown> {
   /** SI in, SI out */
   compute(input: InputValues<I>): OutputValues<O>
   /** values that make the "before" when the reader holds none: e.g. the change set to zero */
@@ -205,9 +201,20 @@ export interface Work<I extends Record<string, Input> = Record<string, Input>, O
   checks?: Readonly<Record<string, (text: string) => string | undefined>>
 }
 
-/** A whole calculator. `remarks`, from `<id>.remarks.ts`, reads the numbers; the browser loads it once a number changes. */
-export interface Definition<I extends Record<string, Input> = Record<string, Input>, O extends Record<string, Output> = Record<string, Output>, P = unknown>
-  extends Statement<I, O>, Work<I, O, P> {
+/** A calculator that can be run. `remarks`, from `<id>.remarks.ts`, reads the numbers; the browser loads it after the rest. */
+export interface Calculator<I extends Inputs = Inputs, O extends Outputs = Outputs, P = unknown> extends Statement<I, O>, Work<I, O, P> {
+  remarks?(context: RemarkContext<I, O>): readonly Remark[]
+}
+
+/** A whole calculator, with what stands around its card. */
+export interface Definition<I extends Inputs = Inputs, O extends Outputs = Outputs, P = unknown> extends Calculator<I, O, P> {
+  question: Question
+  /** one sentence: the question it answers */
+  answers: string
+  /** what must hold for the numbers to be right */
+  assumes: readonly string[]
+  /** what the model leaves out, each with its size where known */
+  leavesOut: readonly string[]
   remarks(context: RemarkContext<I, O>): readonly Remark[]
 }
 

@@ -1,7 +1,7 @@
 import { DomainError } from '../core/index.ts'
 import type { BikeSpec } from './bikes.ts'
 import { InputRefusal } from './define.ts'
-import type { Cell, Definition, Given, GivenValue, Input, OutputValue, Remark } from './define.ts'
+import type { Calculator, Cell, Given, GivenValue, Input, OutputValue, Remark, Statement } from './define.ts'
 import { checkValue } from './fields.ts'
 import { isInterval } from './interval.ts'
 import type { Say } from './say.ts'
@@ -37,7 +37,7 @@ export interface Evaluation {
 }
 
 /** The definition's defaults, in its own units. */
-export function defaultsOf(definition: Definition): Given {
+export function defaultsOf(definition: Pick<Statement, 'inputs'>): Given {
   const given: Record<string, GivenValue> = {}
   for (const [id, input] of Object.entries(definition.inputs)) {
     if (input.default !== undefined) given[id] = input.default
@@ -61,7 +61,7 @@ function toCore(input: Input, value: GivenValue | undefined, context: Context): 
   return value
 }
 
-function problemsOf(definition: Definition, given: Given, context: Context): Record<string, string> {
+function problemsOf(definition: Calculator, given: Given, context: Context): Record<string, string> {
   const problems: Record<string, string> = {}
   const bikes = Object.keys(context.bikes)
   for (const [id, input] of Object.entries(definition.inputs)) {
@@ -73,7 +73,7 @@ function problemsOf(definition: Definition, given: Given, context: Context): Rec
 }
 
 /** An input that is not asked for falls back to its default, so that what stood there cannot matter. */
-function inputOf(definition: Definition, given: Given, context: Context): Loose {
+function inputOf(definition: Calculator, given: Given, context: Context): Loose {
   return Object.fromEntries(
     Object.entries(definition.inputs).map(([id, input]) => [id, toCore(input, isAsked(input, given) ? given[id] : input.default, context)]),
   )
@@ -117,7 +117,7 @@ function mergeOutputs(middle: Computed['output'], all: readonly Computed['output
 }
 
 /** Low, middle and high of every unknown input, in all combinations up to 3⁴; past four unknowns the extremes of each alone. */
-function possibilities(definition: Definition, given: Given, unknown: readonly string[]): Given[] {
+function possibilities(definition: Calculator, given: Given, unknown: readonly string[]): Given[] {
   const points = unknown.map((id) => {
     const input = definition.inputs[id]
     const [low, high] = input?.kind === 'quantity' ? (input.typical ?? input.range) : [0, 0]
@@ -128,7 +128,7 @@ function possibilities(definition: Definition, given: Given, unknown: readonly s
   return points.reduce<Given[]>((states, { id, values }) => values.flatMap((value) => states.map((state) => ({ ...state, [id]: value }))), [middle])
 }
 
-function computeState(definition: Definition, given: Given, unknown: readonly string[], context: Context): Omit<Computed, 'remarks'> {
+function computeState(definition: Calculator, given: Given, unknown: readonly string[], context: Context): Omit<Computed, 'remarks'> {
   const [middle, ...others] = possibilities(definition, given, unknown).map((state) => inputOf(definition, state, context))
   const output = definition.compute(middle as never) as Computed['output']
   const picture = definition.picture?.(middle as never, output as never)
@@ -137,10 +137,10 @@ function computeState(definition: Definition, given: Given, unknown: readonly st
   return { input: middle!, output: mergeOutputs(output, all), picture }
 }
 
-const recent = new WeakMap<Definition, { key: string; bikes: Context['bikes']; computed: Omit<Computed, 'remarks'> }>()
+const recent = new WeakMap<Calculator, { key: string; bikes: Context['bikes']; computed: Omit<Computed, 'remarks'> }>()
 
 /** The state before stays the same while a slider moves the one now: its last result is kept. */
-function computeBefore(definition: Definition, given: Given, context: Context): Omit<Computed, 'remarks'> {
+function computeBefore(definition: Calculator, given: Given, context: Context): Omit<Computed, 'remarks'> {
   const key = JSON.stringify(given)
   const last = recent.get(definition)
   if (last?.key === key && last.bikes === context.bikes) return last.computed
@@ -156,18 +156,18 @@ function middleOf(output: Computed['output']): Computed['output'] {
   )
 }
 
-const unknownIn = (definition: Definition, given: Given): string[] =>
+const unknownIn = (definition: Calculator, given: Given): string[] =>
   Object.entries(definition.inputs).flatMap(([id, input]) => (given[id] === '?' && isAsked(input, given) ? [id] : []))
 
 /** The state before: the one held, else the definition's baseline, else none. */
-export function beforeOf(definition: Definition, given: Given, held: Given | null): Given | null {
+export function beforeOf(definition: Calculator, given: Given, held: Given | null): Given | null {
   if (held !== null) return held
   const baseline = definition.baseline?.(given)
   return baseline === undefined ? null : { ...given, ...baseline }
 }
 
 /** What `remarks` has to say on a computed state. Outputs that are intervals reach it as their middle estimate. */
-export function remarksOn(remarks: Definition['remarks'], { now, before }: Pick<Evaluation, 'now' | 'before'>, say: Say): readonly Remark[] {
+export function remarksOn(remarks: NonNullable<Calculator['remarks']>, { now, before }: Pick<Evaluation, 'now' | 'before'>, say: Say): readonly Remark[] {
   if (now === null) return []
   const told = {
     input: now.input,
@@ -183,7 +183,7 @@ export function remarksOn(remarks: Definition['remarks'], { now, before }: Pick<
  * text, at the field where it can be put right.
  */
 export function evaluate(
-  definition: Definition,
+  definition: Calculator,
   given: Given,
   context: Context,
   held: Given | null = null,
@@ -205,7 +205,7 @@ export function evaluate(
     const usable = earlier && Object.keys(problemsOf(definition, earlier, context)).length === 0 ? earlier : null
     const before = usable && { ...computeBefore(definition, usable, context), remarks: [] }
     const now = { ...computeState(definition, state, unknown, context), remarks: [] }
-    const remarks = remarksOn(definition.remarks, { now, before }, say)
+    const remarks = definition.remarks === undefined ? [] : remarksOn(definition.remarks, { now, before }, say)
     return { now: { ...now, remarks }, before, problems, refusal: null, unknown }
   } catch (error) {
     if (error instanceof InputRefusal) return failed({ [error.input]: error.message }, null)

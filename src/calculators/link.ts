@@ -1,4 +1,4 @@
-import type { Definition, Given, GivenValue, Input, TableInput } from './define.ts'
+import type { Given, GivenValue, Input, Statement, TableInput } from './define.ts'
 import { defaultsOf, isAsked } from './evaluate.ts'
 import { checkValue } from './fields.ts'
 
@@ -21,7 +21,7 @@ function valueToText(value: GivenValue | undefined): string {
   return typeof value === 'object' ? rowsToText(value) : String(value)
 }
 
-function put(query: URLSearchParams, definition: Definition, given: Given, prefix: string): void {
+function put(query: URLSearchParams, definition: Statement, given: Given, prefix: string): void {
   for (const [id, input] of Object.entries(definition.inputs)) {
     if (!isAsked(input, given)) continue
     const value = given[id]
@@ -31,7 +31,7 @@ function put(query: URLSearchParams, definition: Definition, given: Given, prefi
 }
 
 /** The query of a link (without "?"), values in the definition's unit. Throws RangeError when it would be longer than links may be. */
-export function encodeLink(definition: Definition, given: Given, held: Given | null = null): string {
+export function encodeLink(definition: Statement, given: Given, held: Given | null = null): string {
   const query = new URLSearchParams({ v: String(definition.version) })
   put(query, definition, given, '')
   if (held !== null) put(query, definition, held, BEFORE)
@@ -60,7 +60,7 @@ function parse(input: Input, text: string): GivenValue | undefined {
   return NUMBER.test(text) ? Number(text) : text
 }
 
-function take(query: URLSearchParams, definition: Definition, prefix: string, bikes: readonly string[], problems: string[]): Given {
+function take(query: URLSearchParams, definition: Statement, prefix: string, bikes: readonly string[], problems: string[]): Given {
   const given: Record<string, GivenValue | undefined> = { ...defaultsOf(definition) }
   for (const [id, input] of Object.entries(definition.inputs)) {
     const text = query.get(prefix + id)
@@ -77,7 +77,7 @@ function take(query: URLSearchParams, definition: Definition, prefix: string, bi
 const fallback = (input: Input): string => (input.default === undefined ? 'nothing' : 'the usual value')
 
 /** Reads a link's query. Nothing throws: what can't be used is named, the rest is used. */
-export function decodeLink(definition: Definition, search: string, bikes: readonly string[]): LinkReading {
+export function decodeLink(definition: Statement, search: string, bikes: readonly string[]): LinkReading {
   const defaults = { given: defaultsOf(definition), held: null }
   const text = search.replace(/^\?/, '')
   if (text.length > LONGEST_LINK)

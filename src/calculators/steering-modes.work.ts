@@ -18,17 +18,19 @@ function growthOf(modes: readonly NamedMode[], ...motions: Motion[]): number | n
   return found.length === 0 ? null : Math.max(...found)
 }
 
+type Curves = Record<'weave' | 'other' | 'fall' | 'back', [speed: number, growth: number][]>
+
 /** Growths against speed, a curve a motion; the weave's two roots part where it only topples. */
-function branches(trail: number): Record<'weave' | 'other' | 'fall' | 'back', [number, number][]> {
-  const curves: Record<'weave' | 'other' | 'fall' | 'back', [number, number][]> = { weave: [], other: [], fall: [], back: [] }
+function branches(trail: number): Curves {
+  const parameters = withTrail(trail)
+  const curves: Curves = { weave: [], other: [], fall: [], back: [] }
   for (let step = 0; step <= 100; step++) {
     const speed = (step / 100) * FASTEST
-    const modes = nameModes(linearModes(withTrail(trail), speed))
-    for (const motion of ['fall', 'back'] as const) {
-      const growth = growthOf(modes, motion)
-      if (growth !== null) curves[motion].push([speed, growth])
+    const weave: number[] = []
+    for (const { motion, growth } of nameModes(linearModes(parameters, speed))) {
+      if (motion === 'fall' || motion === 'back') curves[motion].push([speed, growth])
+      else weave.push(growth)
     }
-    const weave = modes.filter(({ motion }) => motion === 'weave' || motion === 'topple').map(({ growth }) => growth)
     if (weave.length > 0) curves.weave.push([speed, Math.max(...weave)])
     if (weave.length > 1) curves.other.push([speed, Math.min(...weave)])
   }
@@ -59,5 +61,16 @@ export function compute({ speed, trail, sideForce }: Values): OutputValues<typeo
 /** Before: the trail as published. */
 export const baseline = () => ({ trail: 80 })
 
-/** Growth [1/s] of each motion against speed [m/s]. */
-export const picture = ({ trail }: Values) => branches(trail)
+/** As many as the trail's slider has places. */
+const KEPT = 31
+const drawn = new Map<number, Curves>()
+
+/** Growth [1/s] of each motion against speed [m/s]. It depends on the trail alone, so that no other slider draws it anew. */
+export function picture({ trail }: Values): Curves {
+  const known = drawn.get(trail)
+  if (known) return known
+  if (drawn.size >= KEPT) drawn.clear()
+  const curves = branches(trail)
+  drawn.set(trail, curves)
+  return curves
+}

@@ -15,25 +15,29 @@ function put(a: Matrix, i: number, j: number, value: number): void {
   a[i]![j] = value
 }
 
+// Plain loops and plain numbers from here to the sweep: a curve asks for a hundred matrices at each move of a slider, and closures and lists took most of the time.
+
 /** Applies the reflection I − 2vvᵀ (v of length 1, on rows and columns from `start`) from both sides. */
 function reflect(a: Matrix, v: readonly number[], start: number): void {
-  for (const j of a.keys()) {
-    const dot = v.reduce((sum, x, k) => sum + x * at(a, start + k, j), 0)
-    v.forEach((x, k) => put(a, start + k, j, at(a, start + k, j) - 2 * dot * x))
+  for (let j = 0; j < a.length; j++) {
+    let dot = 0
+    for (let k = 0; k < v.length; k++) dot += v[k]! * at(a, start + k, j)
+    for (let k = 0; k < v.length; k++) put(a, start + k, j, at(a, start + k, j) - 2 * dot * v[k]!)
   }
-  for (const i of a.keys()) {
-    const dot = v.reduce((sum, x, k) => sum + x * at(a, i, start + k), 0)
-    v.forEach((x, k) => put(a, i, start + k, at(a, i, start + k) - 2 * dot * x))
+  for (const row of a) {
+    let dot = 0
+    for (let k = 0; k < v.length; k++) dot += v[k]! * row[start + k]!
+    for (let k = 0; k < v.length; k++) row[start + k]! -= 2 * dot * v[k]!
   }
 }
 
 /** The unit vector whose reflection turns x into a multiple of the first axis; null if x lies on it already, or as good as. */
 function householder(x: readonly number[]): number[] | null {
-  const [first = 0, ...rest] = x
-  if (rest.every((entry) => Math.abs(entry) < TINY)) return null
-  const head = first + Math.sign(first || 1) * Math.hypot(...x)
-  const length = Math.hypot(head, ...rest)
-  return [head / length, ...rest.map((entry) => entry / length)]
+  if (x.every((entry, i) => i === 0 || Math.abs(entry) < TINY)) return null
+  const v = [...x]
+  v[0]! += Math.sign(v[0]! || 1) * Math.hypot(...x)
+  const length = Math.hypot(...v)
+  return v.map((entry) => entry / length)
 }
 
 function toHessenberg(a: Matrix): void {
@@ -62,18 +66,49 @@ function blockEigenvalues(a: number, b: number, c: number, d: number): [Complex,
   ]
 }
 
+/**
+ * Turns rows and columns k, k + 1 and k + 2 by the reflection that takes (x, y, z) to a multiple of the first axis; at the end of a block, its row `high`, there
+ * is no third and z is 0. Left of column k − 1 and below row k + 3 all three hold nothing but 0.
+ */
+function turn(h: Matrix, k: number, high: number, x: number, y: number, z: number): void {
+  if (Math.abs(y) < TINY && Math.abs(z) < TINY) return
+  const head = x + Math.sign(x || 1) * lengthOf(x, y, z)
+  const length = lengthOf(head, y, z)
+  const [p, q, r] = [head / length, y / length, z / length]
+  const third = Math.min(k + 2, high)
+  const [a, b, c] = [h[k]!, h[k + 1]!, h[third]!]
+  for (let j = Math.max(0, k - 1); j < h.length; j++) {
+    const twice = 2 * (p * a[j]! + q * b[j]! + r * c[j]!)
+    a[j]! -= twice * p
+    b[j]! -= twice * q
+    c[j]! -= twice * r
+  }
+  for (let i = 0; i <= Math.min(k + 3, high); i++) {
+    const row = h[i]!
+    const twice = 2 * (p * row[k]! + q * row[k + 1]! + r * row[third]!)
+    row[k]! -= twice * p
+    row[k + 1]! -= twice * q
+    row[third]! -= twice * r
+  }
+}
+
+const lengthOf = (x: number, y: number, z: number): number => (z === 0 ? Math.hypot(x, y) : Math.hypot(x, y, z))
+
 /** One implicit double-shift QR sweep (Francis) over rows low…high, with shifts of this mean and of this imaginary part squared. */
 export function sweep(h: Matrix, low: number, high: number, mean: number, spread: number): void {
   // differences first: shifts are near the diagonal, and products would cancel
   const corner = at(h, low, low) - mean
   const below = at(h, low + 1, low)
-  let x = [corner * corner + spread + at(h, low, low + 1) * below, below * (corner + (at(h, low + 1, low + 1) - mean)), below * at(h, low + 2, low + 1)]
+  let x = corner * corner + spread + at(h, low, low + 1) * below
+  let y = below * (corner + (at(h, low + 1, low + 1) - mean))
+  let z = below * at(h, low + 2, low + 1)
   for (let k = low; k < high; k++) {
-    const v = householder(x)
-    if (v) reflect(h, v, k)
+    turn(h, k, high, x, y, z)
     // The bulge moves one place down; what should be 0 behind it is.
     if (k > low) for (let i = k + 1; i <= Math.min(k + 2, high); i++) put(h, i, k - 1, 0)
-    x = [1, 2, 3].filter((step) => k + step <= high).map((step) => at(h, k + step, k))
+    x = at(h, k + 1, k)
+    y = k + 2 <= high ? at(h, k + 2, k) : 0
+    z = k + 3 <= high ? at(h, k + 3, k) : 0
   }
 }
 
@@ -115,11 +150,11 @@ export function eigenvalues(matrix: readonly (readonly number[])[]): Complex[] {
   toHessenberg(h)
   const found: Complex[] = []
   // Neighbours of 0 would ask for the impossible: after a while the rounding of the whole matrix will do, and some more each time.
-  const whole = Math.hypot(...h.flat())
+  const whole = (): number => Math.hypot(...matrix.flat())
   let high = h.length - 1
   let tries = 0
   while (high >= 0) {
-    const low = blockStart(h, high, tries > 30 ? whole * 2 ** ((tries - 30) / 30) : 0)
+    const low = blockStart(h, high, tries > 30 ? whole() * 2 ** ((tries - 30) / 30) : 0)
     if (low === high) found.push({ re: at(h, high, high), im: 0 })
     else if (low === high - 1) found.push(...blockEigenvalues(at(h, low, low), at(h, low, high), at(h, high, low), at(h, high, high)))
     else {

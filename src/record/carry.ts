@@ -1,4 +1,4 @@
-import type { Definition, Given } from '../calculators/define.ts'
+import type { Given, Statement } from '../calculators/define.ts'
 import { checkValue, tidy } from '../calculators/fields.ts'
 import { convert, units } from '../calculators/units.ts'
 import type { Unit } from '../calculators/units.ts'
@@ -72,7 +72,7 @@ function bandOf(book: Book, all: readonly Taken[]): Carried | null {
 }
 
 /** What the readings of a book give a calculator, seen from one procedure. Values that its fields refuse are named and left out. */
-export function carry(definition: Definition, here: string, all: readonly Taken[], book: Book): Carrying {
+export function carry(definition: Statement, here: string, all: readonly Taken[], book: Book): Carrying {
   const carried: Carried[] = []
   const refused: string[] = []
   for (const [id, input] of Object.entries(definition.inputs)) {

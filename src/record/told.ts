@@ -1,4 +1,4 @@
-import type { Definition, Given } from '../calculators/define.ts'
+import type { Given, Statement } from '../calculators/define.ts'
 import type { Evaluation } from '../calculators/evaluate.ts'
 import { middle } from '../calculators/interval.ts'
 import type { Say } from '../calculators/say.ts'
@@ -15,7 +15,7 @@ function sagTold({ now }: Evaluation, given: Given, usual: Given, say: Say): str
 }
 
 /** What readings come to, in a sentence or two: the result in place, or what keeps it from being worked out. Empty where there is nothing to tell. */
-export function told(definition: Definition, evaluation: Evaluation, given: Given, usual: Given, say: Say): string[] {
+export function told(definition: Statement, evaluation: Evaluation, given: Given, usual: Given, say: Say): string[] {
   if (evaluation.now === null) return [...Object.values(evaluation.problems), ...(evaluation.refusal === null ? [] : [evaluation.refusal])]
   const remarks = evaluation.now.remarks.filter(({ kind }) => kind === 'next').map(({ text }) => text)
   const reading = evaluation.now.remarks.filter(({ kind }) => kind === 'reading').map(({ text }) => text)

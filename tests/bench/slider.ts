@@ -1,48 +1,66 @@
-/** From a slider's input event to the next frame, on the built site, at a processor four times slower: `npm run slider`. Prints median and p95 [ms] for each calculator; the aim is 17 and 32. */
+/**
+ * From a slider's input to the frame that shows it, on the built site, at a processor four times slower: `npm run slider`, or with ids to try only these.
+ * An input is given at the start of each frame, as browsers deliver a drag; the time ends when the next frame starts, which is when the one with the
+ * change is on screen. Prints median and p95 [ms] on a phone and on a wide screen, the slider in view, and exits with 1 when one is over its aim.
+ */
+import type { Page } from 'playwright-core'
 import { calculatorIds, loadCalculator } from '../../src/calculators/index.ts'
 import { openSite } from '../site/browser.ts'
 
+const AIM = { median: 17, p95: 32 }
 const MOVES = 120
-const site = await openSite()
-const context = await site.browser.newContext({ viewport: { width: 412, height: 823 } })
-const page = await context.newPage()
-const session = await context.newCDPSession(page)
-let worst = { median: 0, p95: 0 }
-for (const id of calculatorIds) {
-  const definition = await loadCalculator(id)
-  await page.goto(`${site.origin}/calculators/${id}/`)
-  await page.waitForFunction(() => document.querySelectorAll('astro-island[ssr]').length === 0)
-  if ((await page.locator('form[data-calculator] input[type="range"]').count()) === 0) {
-    console.log(`${id.padEnd(20)} no slider: ${Object.keys(definition.inputs).join(', ')}`)
-    continue
-  }
-  await session.send('Emulation.setCPUThrottlingRate', { rate: 4 })
-  const times = await page.evaluate(async (moves) => {
-    const slider = document.querySelector<HTMLInputElement>('form[data-calculator] input[type="range"]')!
-    const [low, high] = [Number(slider.min), Number(slider.max)]
-    const all: number[] = []
-    for (let move = 0; move < moves; move++) {
+/** The first moves are left out: the browser still compiles. */
+const WARM_UP = 10
+const VIEWS = { phone: { width: 412, height: 823 }, wide: { width: 1280, height: 900 } }
+const RANGE = 'form[data-calculator] input[type="range"]'
+
+/** Moves the first slider to and fro about its start, and times each move [ms]. Values that the calculator refuses would draw nothing: it stays near the start. */
+const moveSlider = (page: Page): Promise<number[]> =>
+  page.evaluate(
+    async ({ range, moves }) => {
+      const slider = document.querySelector<HTMLInputElement>(range)!
+      slider.scrollIntoView({ block: 'center' })
+      const setValue = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!.set!
+      const [low, high, start, step] = [slider.min, slider.max, slider.value, slider.step].map(Number) as [number, number, number, number]
+      const reach = Math.max(step * 5, (high - low) * 0.05)
+      const times: number[] = []
       await new Promise(requestAnimationFrame)
-      const value = low + (high - low) * (0.5 + 0.4 * Math.sin(move))
-      Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!.set!.call(slider, String(value))
-      const start = performance.now()
-      slider.dispatchEvent(new Event('input', { bubbles: true }))
-      await new Promise<void>((done) =>
-        requestAnimationFrame(() => {
-          const channel = new MessageChannel()
-          channel.port1.onmessage = () => done()
-          channel.port2.postMessage(0)
-        }),
-      )
-      all.push(performance.now() - start)
+      for (let move = 0; move < moves; move++) {
+        setValue.call(slider, String(Math.min(high, Math.max(low, start + reach * Math.sin(move)))))
+        const given = performance.now()
+        slider.dispatchEvent(new Event('input', { bubbles: true }))
+        await new Promise(requestAnimationFrame)
+        times.push(performance.now() - given)
+      }
+      return times
+    },
+    { range: RANGE, moves: MOVES + WARM_UP },
+  )
+
+const site = await openSite()
+const wanted = process.argv.slice(2)
+let over = 0
+for (const [view, viewport] of Object.entries(VIEWS)) {
+  const context = await site.browser.newContext({ viewport })
+  const page = await context.newPage()
+  const session = await context.newCDPSession(page)
+  for (const id of calculatorIds.filter((each) => wanted.length === 0 || wanted.includes(each))) {
+    await page.goto(`${site.origin}/calculators/${id}/`)
+    await page.waitForFunction(() => document.querySelectorAll('astro-island[ssr]').length === 0)
+    if ((await page.locator(RANGE).count()) === 0) {
+      console.log(`${view} ${id.padEnd(20)} no slider: ${Object.keys((await loadCalculator(id)).inputs).join(', ')}`)
+      continue
     }
-    return all.slice(10)
-  }, MOVES)
-  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 })
-  times.sort((a, b) => a - b)
-  const [median, p95] = [times[Math.floor(times.length / 2)]!, times[Math.floor(times.length * 0.95)]!]
-  worst = { median: Math.max(worst.median, median), p95: Math.max(worst.p95, p95) }
-  console.log(`${id.padEnd(20)} median ${median.toFixed(1)} ms, p95 ${p95.toFixed(1)} ms`)
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 4 })
+    const times = (await moveSlider(page)).slice(WARM_UP).sort((a, b) => a - b)
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 1 })
+    const at = (share: number): number => times[Math.floor(times.length * share)]!
+    const [median, p95, refused] = [at(0.5), at(0.95), await page.locator('form[data-calculator] .no-picture').count()]
+    if (median > AIM.median || p95 > AIM.p95) over++
+    console.log(`${view} ${id.padEnd(20)} median ${median.toFixed(1)} ms, p95 ${p95.toFixed(1)} ms${refused > 0 ? ', refused at its end' : ''}`)
+  }
+  await context.close()
 }
-console.log(`worst: median ${worst.median.toFixed(1)} ms, p95 ${worst.p95.toFixed(1)} ms`)
+console.log(`${over} over ${AIM.median} ms at the median or ${AIM.p95} ms at p95`)
 await site.close()
+process.exitCode = over > 0 ? 1 : 0
