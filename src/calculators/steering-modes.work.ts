@@ -1,4 +1,4 @@
-import { capsizeSpeed, linearModes, trailMoment, weaveSpeed, wheelFlop } from '../core/index.ts'
+import { capsizeSpeed, linearModes, modesBySpeed, trailMoment, weaveSpeed, wheelFlop } from '../core/index.ts'
 import type { WhippleParameters } from '../core/index.ts'
 import type { Cell, InputValues, OutputValues } from './define.ts'
 import { BENCHMARK_BICYCLE } from './steering-bicycle.ts'
@@ -22,12 +22,12 @@ type Curves = Record<'weave' | 'other' | 'fall' | 'back', [speed: number, growth
 
 /** Growths against speed, a curve a motion; the weave's two roots part where it only topples. */
 function branches(trail: number): Curves {
-  const parameters = withTrail(trail)
+  const modesAt = modesBySpeed(withTrail(trail))
   const curves: Curves = { weave: [], other: [], fall: [], back: [] }
   for (let step = 0; step <= 100; step++) {
     const speed = (step / 100) * FASTEST
     const weave: number[] = []
-    for (const { motion, growth } of nameModes(linearModes(parameters, speed))) {
+    for (const { motion, growth } of nameModes(modesAt(speed))) {
       if (motion === 'fall' || motion === 'back') curves[motion].push([speed, growth])
       else weave.push(growth)
     }

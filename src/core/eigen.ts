@@ -41,7 +41,7 @@ function householder(x: readonly number[]): number[] | null {
 }
 
 function toHessenberg(a: Matrix): void {
-  for (const k of a.keys()) {
+  for (let k = 0; k < a.length - 2; k++) {
     const v = householder(a.slice(k + 1).map((row) => row[k]!))
     if (v) reflect(a, v, k + 1)
     for (let i = k + 2; i < a.length; i++) put(a, i, k, 0)
@@ -74,9 +74,13 @@ function turn(h: Matrix, k: number, high: number, x: number, y: number, z: numbe
   if (Math.abs(y) < TINY && Math.abs(z) < TINY) return
   const head = x + Math.sign(x || 1) * lengthOf(x, y, z)
   const length = lengthOf(head, y, z)
-  const [p, q, r] = [head / length, y / length, z / length]
+  const p = head / length
+  const q = y / length
+  const r = z / length
   const third = Math.min(k + 2, high)
-  const [a, b, c] = [h[k]!, h[k + 1]!, h[third]!]
+  const a = h[k]!
+  const b = h[k + 1]!
+  const c = h[third]!
   for (let j = Math.max(0, k - 1); j < h.length; j++) {
     const twice = 2 * (p * a[j]! + q * b[j]! + r * c[j]!)
     a[j]! -= twice * p

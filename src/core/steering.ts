@@ -1,7 +1,7 @@
 import { nonNegative } from './domain.ts'
 import { eigenvalues, type Complex } from './eigen.ts'
 import { quadraticRoots } from './quadratic.ts'
-import { determinant, whippleMatrices, type Matrix2, type WhippleParameters } from './whipple.ts'
+import { determinant, whippleMatrices, type Matrix2, type WhippleMatrices, type WhippleParameters } from './whipple.ts'
 
 export { whippleMatrices, type WhippleMatrices, type WhippleParameters } from './whipple.ts'
 export type { Complex } from './eigen.ts'
@@ -24,14 +24,9 @@ function combine(x: number, A: Matrix2, y: number, B: Matrix2): Matrix2 {
   ]
 }
 
-/**
- * State matrix (4 × 4, over roll, steer, roll rate, steer rate) of the Whipple bicycle at a speed [m/s ≥ 0]; refuses a speed below 0
- * and what `whippleMatrices` refuses. Source: Meijaard et al. 2007.
- */
-export function whippleStateMatrix(parameters: WhippleParameters, speed: number): number[][] {
+function stateMatrix({ M, C1, K0, K2 }: WhippleMatrices, gravity: number, speed: number): number[][] {
   const v = nonNegative('speed', speed)
-  const { M, C1, K0, K2 } = whippleMatrices(parameters)
-  const [k1, k2] = solve(M, combine(-parameters.g, K0, -v * v, K2))
+  const [k1, k2] = solve(M, combine(-gravity, K0, -v * v, K2))
   const [c1, c2] = solve(M, combine(-v, C1, 0, C1))
   return [
     [0, 0, 1, 0],
@@ -42,11 +37,25 @@ export function whippleStateMatrix(parameters: WhippleParameters, speed: number)
 }
 
 /**
+ * State matrix (4 × 4, over roll, steer, roll rate, steer rate) of the Whipple bicycle at a speed [m/s ≥ 0]; refuses a speed below 0
+ * and what `whippleMatrices` refuses. Source: Meijaard et al. 2007.
+ */
+export function whippleStateMatrix(parameters: WhippleParameters, speed: number): number[][] {
+  return stateMatrix(whippleMatrices(parameters), parameters.g, speed)
+}
+
+/** As `linearModes`, ready to call for one speed [m/s ≥ 0] after another: the bicycle's matrices are worked out once. */
+export function modesBySpeed(parameters: WhippleParameters): (speed: number) => Complex[] {
+  const matrices = whippleMatrices(parameters)
+  return (speed) => eigenvalues(stateMatrix(matrices, parameters.g, speed))
+}
+
+/**
  * The four eigenvalues [1/s, rad/s] of the Whipple bicycle at a speed [m/s ≥ 0], largest real part first; a real part above 0 grows.
  * A bicycle with a rigid rider: no verdict on any motorcycle's stability. Source: Meijaard et al. 2007, table 2.
  */
 export function linearModes(parameters: WhippleParameters, speed: number): Complex[] {
-  return eigenvalues(whippleStateMatrix(parameters, speed))
+  return modesBySpeed(parameters)(speed)
 }
 
 /**

@@ -52,6 +52,7 @@ const PART_OF: Readonly<Record<string, string>> = {
   blankAttitude: 'pose',
   takeAttitude: 'pose',
   poseOf: 'pose',
+  modesBySpeed: 'linearModes',
 }
 
 const coreFile = (name: string): string =>
