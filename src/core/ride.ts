@@ -47,27 +47,31 @@ export function rideOver(profile: Profile, end: End, options: { duration: number
   const road = roadOf(profile)
   const motion = motionOf(end, road)
   const intervals = Math.min(MOST, Math.max(FEWEST, Math.ceil(duration / INTERVAL - 1e-9)))
-  const ride: Ride = { time: [], road: [], body: [], wheel: [], travel: [], tyreForce: [], events: [] }
-  const sample = (time: number, y: Float64Array): void => {
-    const [body = 0, , wheel = 0] = y
-    ride.time.push(time)
-    ride.road.push(road.height(time))
-    ride.body.push(body)
-    ride.wheel.push(wheel)
-    ride.travel.push(motion.restTravel + wheel - body)
-    ride.tyreForce.push(motion.tyreForce(time, y))
+  // Of their length from the start: arrays that grow value by value took a tenth of a ride.
+  const blank = (): number[] => new Array<number>(intervals + 1)
+  const ride: Ride = { time: blank(), road: blank(), body: blank(), wheel: blank(), travel: blank(), tyreForce: blank(), events: [] }
+  const sample = (place: number, time: number, y: Float64Array): void => {
+    const body = y[0]!
+    const wheel = y[2]!
+    ride.time[place] = time
+    ride.road[place] = road.height(time)
+    ride.body[place] = body
+    ride.wheel[place] = wheel
+    ride.travel[place] = motion.restTravel + wheel - body
+    ride.tyreForce[place] = motion.tyreForce(time, y)
   }
   const solver = stepper(motion.slopes, 0, [0, 0, 0, 0], FLOOR, tolerance)
   const state = new Float64Array(4)
-  sample(0, solver.y)
+  sample(0, 0, solver.y)
+  let next = 1
   const stops = [...road.changes.filter((time) => time < duration), duration]
   const longest = (time: number): number => Math.min(LONGEST_STEP, time <= (road.changes[0] ?? Infinity) ? road.period / 8 : LONGEST_STEP)
   run(solver, motion, stops, longest, ride.events, (from, to) => {
-    for (let next = ride.time.length; next <= intervals; next++) {
+    for (; next <= intervals; next++) {
       const time = next === intervals ? duration : (duration * next) / intervals
       if (time > to) break
       solver.inside(to > from ? (time - from) / (to - from) : 1, state)
-      sample(time, state)
+      sample(next, time, state)
     }
   })
   return ride

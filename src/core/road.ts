@@ -29,8 +29,17 @@ export function roadOf(profile: Profile): Road {
   const period = length / speed
   if (period === 0) return { height: () => height, changes: [], period: Infinity }
   const angle = (kind === 'step' ? Math.PI / 2 : Math.PI) / period
+  // Asked for one time twice in a row: at a step's end, and where a sample is taken.
+  let asked = NaN
+  let found = 0
   // sin² keeps its digits where 1 − cos loses them.
-  const rise = (time: number): number => height * Math.sin(angle * time) ** 2
+  const rise = (time: number): number => {
+    if (time !== asked) {
+      asked = time
+      found = height * Math.sin(angle * time) ** 2
+    }
+    return found
+  }
   if (kind === 'waves') return { height: rise, changes: [], period }
   const after = kind === 'step' ? height : 0
   return { height: (time) => (time < period ? rise(time) : after), changes: [period], period }
