@@ -2,6 +2,8 @@ import type { ComponentChildren, ComponentType, JSX } from 'preact'
 import { useMemo, useRef } from 'preact/hooks'
 import type { Calculator, Input, Remark } from '../../src/calculators/define.ts'
 import { isAsked } from '../../src/calculators/evaluate.ts'
+import { useFollowed } from '../figures/kit/useFollowed.ts'
+import { useSettled } from '../figures/kit/useSettled.ts'
 import type { FigureProps } from '../figures/props.ts'
 import { Field } from './Field.tsx'
 import { Remarks } from './Remarks.tsx'
@@ -9,7 +11,6 @@ import { leadTexts, Results, ResultTables } from './Results.tsx'
 import { Share } from './Share.tsx'
 import { useCalculator } from './useCalculator.ts'
 import type { CalculatorState, CardProps } from './useCalculator.ts'
-import { useSettled } from './useSettled.ts'
 
 /** How long values stand still before a screen reader is told the results [ms]: a moving slider must not flood it. */
 const SETTLED = 600
@@ -29,7 +30,7 @@ export function Card({ definition, Figure, told, children, ...props }: Props): J
   const state = useCalculator(definition, props)
   const latest = useRef(state)
   latest.current = state
-  const { now, before, refusal } = state.evaluation
+  const { refusal } = state.evaluation
   const leads = leadTexts(state)
   const announced = useSettled(leads.join('. '), '', SETTLED)
   const held = state.held !== null
@@ -39,13 +40,7 @@ export function Card({ definition, Figure, told, children, ...props }: Props): J
     <form class="sheet" data-calculator={definition.id} aria-label={definition.title} onSubmit={(event) => event.preventDefault()}>
       {definition.notice && <p class="notice">{definition.notice}</p>}
       <LinkProblems state={state} />
-      <div class="draw">
-        {now && Figure ? (
-          <Figure now={now as never} before={before as never} say={state.say} prefix={`${prefix}-fig`} />
-        ) : (
-          <p class="no-picture">No drawing while the values can’t be computed.</p>
-        )}
-      </div>
+      <Drawing state={state} Figure={Figure} prefix={prefix} />
       <div class="panel">
         <Controls state={state} prefix={prefix} />
         {leads[0] && (
@@ -69,6 +64,25 @@ export function Card({ definition, Figure, told, children, ...props }: Props): J
       </div>
       <ResultTables state={state} />
     </form>
+  )
+}
+
+function Drawing({ state, Figure, prefix }: Pick<Props, 'Figure' | 'prefix'> & { state: CalculatorState }): JSX.Element {
+  const place = useRef<HTMLDivElement>(null)
+  const { now, before } = useFollowed(state.evaluation, place)
+  const drawn = useMemo(
+    () =>
+      now && Figure ? (
+        <Figure now={now as never} before={before as never} say={state.say} prefix={`${prefix}-fig`} />
+      ) : (
+        <p class="no-picture">No drawing while the values can’t be computed.</p>
+      ),
+    [now, before],
+  )
+  return (
+    <div class="draw" ref={place}>
+      {drawn}
+    </div>
   )
 }
 

@@ -1,11 +1,9 @@
 import type { JSX } from 'preact'
 import { useMemo, useState } from 'preact/hooks'
 import type { Evaluation } from '../../src/calculators/evaluate.ts'
+import { PAUSE } from '../figures/kit/useFollowed.ts'
+import { useSettled } from '../figures/kit/useSettled.ts'
 import type { CalculatorState } from './useCalculator.ts'
-import { useSettled } from './useSettled.ts'
-
-/** How long values stand still before folded results follow them [ms]. */
-const PAUSE = 100
 
 interface FoldedProps {
   summary: string

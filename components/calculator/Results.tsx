@@ -1,9 +1,11 @@
 import type { JSX } from 'preact'
+import { useMemo, useRef } from 'preact/hooks'
 import { isInterval } from '../../src/calculators/interval.ts'
 import type { Cell, Output, OutputValue, QuantityOutput, TableOutput } from '../../src/calculators/define.ts'
 import type { Evaluation } from '../../src/calculators/evaluate.ts'
 import { withSymbol } from '../../src/calculators/say.ts'
 import type { Say } from '../../src/calculators/say.ts'
+import { useFollowed } from '../figures/kit/useFollowed.ts'
 import { Folded } from './Folded.tsx'
 import type { CalculatorState } from './useCalculator.ts'
 
@@ -162,31 +164,40 @@ function sheet({ definition, say }: CalculatorState, { now, before }: Evaluation
 }
 
 /** The results: those asked for first in sight, further ones folded. */
-export function Results({ state }: { state: CalculatorState }): JSX.Element | null {
-  if (state.evaluation.now === null) return null
+export function Results({ state }: { state: CalculatorState }): JSX.Element {
+  const place = useRef<HTMLDivElement>(null)
+  const evaluation = useFollowed(state.evaluation, place)
+  const first = useMemo(() => sheet(state, evaluation, false), [evaluation])
   const further = Object.values(state.definition.outputs).some((output) => !isTable(output) && output.more)
   return (
-    <div class="results">
-      {sheet(state, state.evaluation, false)}
-      {further && <Folded class="more-results" summary="More results" state={state} draw={(evaluation) => sheet(state, evaluation, true)} />}
+    <div class="results" ref={place} hidden={state.evaluation.now === null}>
+      {first}
+      {further && <Folded class="more-results" summary="More results" state={state} draw={(shown) => sheet(state, shown, true)} />}
     </div>
   )
 }
 
 /** Results that are tables, across the whole card; further ones fold away. */
 export function ResultTables({ state }: { state: CalculatorState }): JSX.Element | null {
+  const place = useRef<HTMLDivElement>(null)
+  const evaluation = useFollowed(state.evaluation, place)
   const outputs = Object.entries(state.definition.outputs).filter((entry): entry is [string, TableOutput] => isTable(entry[1]))
-  if (state.evaluation.now === null || outputs.length === 0) return null
   const tables = (all: typeof outputs, { now }: Evaluation): JSX.Element[] =>
     all.map(([id, output]) => <TableResult key={id} id={id} output={output} rows={(now?.output[id] ?? []) as readonly (readonly Cell[])[]} say={state.say} />)
+  const first = useMemo(
+    () =>
+      tables(
+        outputs.filter(([, output]) => !output.more),
+        evaluation,
+      ),
+    [evaluation],
+  )
   const further = outputs.filter(([, output]) => output.more)
-  const first = outputs.filter(([, output]) => !output.more)
+  if (outputs.length === 0) return null
   return (
-    <div class="tables">
-      {tables(first, state.evaluation)}
-      {further.length > 0 && (
-        <Folded summary={further.map(([, output]) => output.label).join(', ')} state={state} draw={(evaluation) => tables(further, evaluation)} />
-      )}
+    <div class="tables" ref={place} hidden={state.evaluation.now === null}>
+      {first}
+      {further.length > 0 && <Folded summary={further.map(([, output]) => output.label).join(', ')} state={state} draw={(shown) => tables(further, shown)} />}
     </div>
   )
 }

@@ -5,14 +5,11 @@ import { layOut, scaleKey, WIDTH } from './chart-scale.ts'
 import type { ChartProps } from './chart-types.ts'
 import { Axes, BandArea, CurveLine, PointMark, RuleLine, SpanArea } from './ChartMarks.tsx'
 import { ChartTable } from './ChartTable.tsx'
+import { followed } from './followed.tsx'
 
 export type { Axis, Band, ChartProps, ChartTableData, Curve, Frame, Look, Point, Rule, Span, XY } from './chart-types.ts'
 
-/**
- * A chart: axes in the reader's units, labels on the curves themselves, points that can be focused, a caption that states
- * the point, and the same numbers in a table. It draws what it is given, in SI; it computes nothing.
- */
-export function Chart(props: ChartProps): JSX.Element {
+function DrawnChart(props: ChartProps): JSX.Element {
   const { prefix, takeaway, caption, curves = [], bands = [], spans = [], rules = [], points = [], table, children } = props
   const layout = layOut(props)
   const { frame, height } = layout
@@ -21,7 +18,7 @@ export function Chart(props: ChartProps): JSX.Element {
   const clip = `${prefix}-plot`
   const readout = { x: 2, y: height - 6 }
   return (
-    <div class="fig-block">
+    <>
       <figure class="fig fig-chart">
         <svg class="chart" viewBox={`0 0 ${WIDTH} ${height}`} role={points.length > 0 ? 'group' : 'img'} aria-label={takeaway}>
           <clipPath id={clip}>
@@ -64,6 +61,12 @@ export function Chart(props: ChartProps): JSX.Element {
         <figcaption>{caption}</figcaption>
       </figure>
       <ChartTable {...table} />
-    </div>
+    </>
   )
 }
+
+/**
+ * A chart: axes in the reader's units, labels on the curves themselves, points that can be focused, a caption that states
+ * the point, and the same numbers in a table. It draws what it is given, in SI; it computes nothing.
+ */
+export const Chart = followed(DrawnChart)

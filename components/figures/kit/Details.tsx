@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact'
 import type { BikePicture } from '../../../src/calculators/bike-picture.ts'
 import type { Say } from '../../../src/calculators/say.ts'
+import { followed } from './followed.tsx'
 import { ContactPatch, patchMagnification } from './ContactPatch.tsx'
 import { Leg } from './Leg.tsx'
 import { sideViewScale } from './SideView.tsx'
@@ -27,8 +28,7 @@ function legMagnification(pictures: readonly BikePicture[], scale: number): numb
   return LEG_STEPS.filter((times) => longest * scale * times <= LEG_ROOM).at(-1) ?? 1
 }
 
-/** The two places where a change of a few millimetres can be seen: the leg at the mark, and the ground at the front contact. */
-export function Details({ now, before, say, label, caption }: DetailsProps) {
+function DrawnDetails({ now, before, say, label, caption }: DetailsProps) {
   const scale = sideViewScale(now)
   const both = before ? [before, now] : [now]
   const times = legMagnification(both, scale)
@@ -71,3 +71,6 @@ export function Details({ now, before, say, label, caption }: DetailsProps) {
     </figure>
   )
 }
+
+/** The two places where a change of a few millimetres can be seen: the leg at the mark, and the ground at the front contact. */
+export const Details = followed(DrawnDetails)

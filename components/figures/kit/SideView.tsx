@@ -5,6 +5,7 @@ import type { Say } from '../../../src/calculators/say.ts'
 import { bikeShape, exaggerated } from './bikeShape.ts'
 import { BikeNow } from './BikeNow.tsx'
 import { Exaggerate, EXAGGERATION } from './Exaggerate.tsx'
+import { followed } from './followed.tsx'
 import { Ghost } from './Ghost.tsx'
 import { bikeScale, projection } from './projection.ts'
 import type { Projection } from './projection.ts'
@@ -53,8 +54,7 @@ function heightOf(pictures: readonly (BikePicture | null | undefined)[], dimensi
   return GROUND + (arrows > 0 ? arrows + LETTERS : 4) + (dimensions ? (arrows > 0 ? 0 : LETTERS) + LETTERS + 6 : 0)
 }
 
-/** The whole bike from the side, to scale: now solid, before as a dashed ghost, loads as arrows, wheelbase and trail below the ground. */
-export function SideView({ now, before, say, prefix, label, caption, dimensions = true, small = true, children }: SideViewProps) {
+function DrawnView({ now, before, say, prefix, label, caption, dimensions = true, small = true, children }: SideViewProps) {
   const [large, setLarge] = useState(false)
   const view = sideViewProjection(now)
   const shape = bikeShape(now)
@@ -65,7 +65,7 @@ export function SideView({ now, before, say, prefix, label, caption, dimensions 
   )
   const height = Math.ceil(heightOf([now, before], dimensions))
   return (
-    <div>
+    <>
       <figure class="fig">
         <svg viewBox={`0 0 ${VIEW_WIDTH} ${height}`} role="img" aria-label={label}>
           <line class="ground" x1="0" x2={VIEW_WIDTH} y1={GROUND} y2={GROUND} />
@@ -80,6 +80,9 @@ export function SideView({ now, before, say, prefix, label, caption, dimensions 
         </figcaption>
       </figure>
       {before && small && <Exaggerate on={large} set={setLarge} id={`${prefix}-exaggerate`} />}
-    </div>
+    </>
   )
 }
+
+/** The whole bike from the side, to scale: now solid, before as a dashed ghost, loads as arrows, wheelbase and trail below the ground. */
+export const SideView = followed(DrawnView)

@@ -44,20 +44,24 @@ function cost(label: PlacedLabel, frame: Frame, placed: readonly Box[], ink: rea
   const box = boxOf(label)
   const out =
     Math.max(0, frame.left - box.left) + Math.max(0, box.right - frame.right) + Math.max(0, frame.top - 4 - box.top) + Math.max(0, box.bottom - frame.bottom)
-  const covered = ink.filter(([x, y]) => x > box.left - 3 && x < box.right + 3 && y > box.top - 1 && y < box.bottom + 1).length
+  let covered = 0
+  for (const [x, y] of ink) if (x > box.left - 3 && x < box.right + 3 && y > box.top - 1 && y < box.bottom + 1) covered++
   return out * 60 + placed.reduce((sum, other) => sum + overlap(box, other), 0) * 5 + covered * 25
 }
 
 /** Points every few units along the drawn curves, so that a label can keep clear of them. */
 function inkOf(frame: Frame, lines: readonly (readonly XY[])[]): XY[] {
-  return lines.flatMap((points) =>
-    points.slice(1).flatMap((end, index): XY[] => {
-      const from: XY = [frame.x(points[index]![0]), frame.y(points[index]![1])]
-      const to: XY = [frame.x(end[0]), frame.y(end[1])]
-      const steps = Math.min(40, Math.max(1, Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / 5)))
-      return Array.from({ length: steps }, (_, step): XY => [from[0] + ((to[0] - from[0]) * step) / steps, from[1] + ((to[1] - from[1]) * step) / steps])
-    }),
-  )
+  const ink: XY[] = []
+  for (const line of lines) {
+    let from: XY | null = null
+    for (const [x, y] of line) {
+      const to: XY = [frame.x(x), frame.y(y)]
+      const steps = from === null ? 0 : Math.min(40, Math.max(1, Math.ceil(Math.hypot(to[0] - from[0], to[1] - from[1]) / 5)))
+      for (let step = 0; step < steps; step++) ink.push([from![0] + ((to[0] - from![0]) * step) / steps, from![1] + ((to[1] - from![1]) * step) / steps])
+      from = to
+    }
+  }
+  return ink
 }
 
 function spots(frame: Frame, points: readonly XY[]): XY[] {
