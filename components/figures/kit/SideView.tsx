@@ -47,11 +47,15 @@ export function sideViewProjection(picture: BikePicture): Projection {
   return projection(scale, [MARGIN + (picture.geometry.datum.rearRadius ?? picture.geometry.rearRadius) * scale, GROUND])
 }
 
+/** The drawing grows by steps [viewBox units]: one that grew with every newton would be laid out anew, and the page with it, at every move of a slider. */
+const GROWS_BY = 12
+
 /** Height of the drawing: room below the ground for the dimensions and the longest arrow. */
 function heightOf(pictures: readonly (BikePicture | null | undefined)[], dimensions: boolean): number {
   const loads = pictures.flatMap((picture) => (picture?.loads ? [picture.loads.front, picture.loads.rear] : []))
   const arrows = Math.max(0, ...loads) * LOAD_SCALE
-  return GROUND + (arrows > 0 ? arrows + LETTERS : 4) + (dimensions ? (arrows > 0 ? 0 : LETTERS) + LETTERS + 6 : 0)
+  const room = Math.ceil(arrows / GROWS_BY) * GROWS_BY
+  return GROUND + (arrows > 0 ? room + LETTERS : 4) + (dimensions ? (arrows > 0 ? 0 : LETTERS) + LETTERS + 6 : 0)
 }
 
 function DrawnView({ now, before, say, prefix, label, caption, dimensions = true, small = true, children }: SideViewProps) {
