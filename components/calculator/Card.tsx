@@ -32,7 +32,7 @@ export function Card({ definition, Figure, told, children, ...props }: Props): J
   latest.current = state
   const { refusal } = state.evaluation
   const leads = leadTexts(state)
-  const announced = useSettled(leads.join('. '), '', SETTLED)
+  const announced = useSettled(leads.join('. '), { start: '', pause: SETTLED })
   const held = state.held !== null
   const share = useMemo(() => <Share latest={latest} held={held} embed={mode === 'embed'} />, [held, mode])
   const limits = useMemo(() => <Limits>{children}</Limits>, [children])

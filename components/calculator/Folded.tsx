@@ -15,7 +15,7 @@ interface FoldedProps {
 /** Results that are folded away: unfolded they move with the rest, folded they follow once the values stand still. */
 export function Folded({ summary, class: name, state: { evaluation }, draw }: FoldedProps): JSX.Element {
   const [open, setOpen] = useState(false)
-  const settled = useSettled(evaluation, evaluation, PAUSE)
+  const settled = useSettled(evaluation, { start: evaluation, pause: PAUSE, firstAtOnce: true })
   const shown = open ? evaluation : settled
   const drawn = useMemo(() => draw(shown), [shown])
   return (

@@ -39,14 +39,18 @@ function around(text: string, as: string, [x, y]: XY, gap: number): PlacedLabel[
   ]
 }
 
-/** What a place costs: leaving the plot, printing over labels, covering lines and markers. */
-function cost(label: PlacedLabel, frame: Frame, placed: readonly Box[], ink: readonly XY[]): number {
-  const box = boxOf(label)
+/** What a place costs, at least: leaving the plot, printing over labels. */
+function costOfPlace(box: Box, frame: Frame, placed: readonly Box[]): number {
   const out =
     Math.max(0, frame.left - box.left) + Math.max(0, box.right - frame.right) + Math.max(0, frame.top - 4 - box.top) + Math.max(0, box.bottom - frame.bottom)
+  return out * 60 + placed.reduce((sum, other) => sum + overlap(box, other), 0) * 5
+}
+
+/** What it costs besides: covering lines and markers. */
+function costOfInk(box: Box, ink: readonly XY[]): number {
   let covered = 0
   for (const [x, y] of ink) if (x > box.left - 3 && x < box.right + 3 && y > box.top - 1 && y < box.bottom + 1) covered++
-  return out * 60 + placed.reduce((sum, other) => sum + overlap(box, other), 0) * 5 + covered * 25
+  return covered * 25
 }
 
 /** Points every few units along the drawn curves, so that a label can keep clear of them. */
@@ -95,12 +99,14 @@ const markerInk = ([x, y]: XY): XY[] => [
   [x, y - 5],
 ]
 
-/** The candidate that costs least, earlier ones first among equals. */
+/** The candidate that costs least, earlier ones first among equals. The ink, slow to count, is counted only where it can still decide. */
 function cheapest(candidates: readonly PlacedLabel[], frame: Frame, placed: readonly Box[], ink: readonly XY[]): PlacedLabel | undefined {
   let best: PlacedLabel | undefined
   let least = Infinity
   for (const [rank, candidate] of candidates.entries()) {
-    const price = cost(candidate, frame, placed, ink) + rank
+    const box = boxOf(candidate)
+    const atLeast = costOfPlace(box, frame, placed) + rank
+    const price = atLeast < least ? atLeast + costOfInk(box, ink) : Infinity
     if (price < least) [best, least] = [candidate, price]
   }
   return best

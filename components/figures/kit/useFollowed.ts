@@ -19,6 +19,6 @@ function useInSight(place: RefObject<Element>): boolean {
 /** What to draw from at a place of the page: `value` while the place is in sight, else `value` once it has stood still, since drawing what nobody sees costs as much. */
 export function useFollowed<T>(value: T, place: RefObject<Element>): T {
   const seen = useInSight(place)
-  const settled = useSettled(value, value, PAUSE)
+  const settled = useSettled(value, { start: value, pause: PAUSE, firstAtOnce: true })
   return seen ? value : settled
 }
