@@ -157,7 +157,10 @@ export type Given = Readonly<Record<string, GivenValue>>
 
 export interface RemarkContext<I, O> {
   input: InputValues<I>
+  /** each result by its middle estimate, where it has one */
   output: OutputValues<O>
+  /** the results as they are, an interval with its ends */
+  spread: OutputValues<O>
   /** the state before the change, when one is held */
   before?: { input: InputValues<I>; output: OutputValues<O> }
   /** writes a quantity in the reader's unit */

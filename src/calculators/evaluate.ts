@@ -172,6 +172,7 @@ export function remarksOn(remarks: NonNullable<Calculator['remarks']>, { now, be
   const told = {
     input: now.input,
     output: middleOf(now.output),
+    spread: now.output,
     say,
     ...(before ? { before: { input: before.input, output: middleOf(before.output) } } : {}),
   }

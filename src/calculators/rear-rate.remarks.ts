@@ -6,6 +6,8 @@ import type { inputs, outputs } from './rear-rate.ts'
 export const RIDER_SAG_WINDOW = [0.25, 0.33] as const
 /** Static sag [m] below which the back stands on its top stop: friction alone holds that much. */
 export const TOPPED_OUT = 1e-3
+/** A ± of this share of the travel on the sag tells nothing: the common window from 25 to 33 % is narrower than the ± alone. */
+export const TELLS_NOTHING = 0.1
 /** Full against initial wheel rate [times] from which the linkage is felt as progressive. Common practice, no source. */
 export const PROGRESSIVE = 1.15
 
@@ -32,15 +34,15 @@ function heightReading({ output, before, say }: Context): Remark[] {
   ]
 }
 
-function sagReading({ input, output, say }: Context): Remark[] {
+function sagReading({ input, output, spread, say }: Context): Remark[] {
   const [share, standing] = [middle(output.share), middle(output.staticSag)]
   const remarks: Remark[] = []
   if (share !== null) {
-    const [low, high] = RIDER_SAG_WINDOW
-    const where = share < low ? 'less than' : share > high ? 'more than' : 'within'
+    const [least, most] = RIDER_SAG_WINDOW
+    const where = share < least ? 'less than' : share > most ? 'more than' : 'within'
     remarks.push({
       kind: 'reading',
-      text: `Sag with the rider is ${say.quantity(share, '%', 0)} of the travel, ${where} the ${low * 100} to ${high * 100} % that is common practice for road bikes.`,
+      text: `Sag with the rider is ${say.quantity(share, '%', 0)} of the travel, ${where} the ${least * 100} to ${most * 100} % that is common practice for road bikes.`,
     })
   }
   if (standing !== null && standing < TOPPED_OUT && share !== null && share > RIDER_SAG_WINDOW[0]) {
@@ -49,11 +51,11 @@ function sagReading({ input, output, say }: Context): Remark[] {
       text: 'Without the rider the back stands on its top stop. The spring is wound up to hold a load that a stiffer one would hold with less preload.',
     })
   }
-  const range = ends(output.riderSag)
-  if (range && range[1] - range[0] > 0.1 * input.travel)
+  const [low, high] = ends(spread.riderSag) ?? [0, 0]
+  if ((high - low) / 2 > TELLS_NOTHING * input.travel)
     remarks.push({
       kind: 'next',
-      text: 'The ± is more than a tenth of the travel. The motion ratio and the spring’s rate are what narrow it: measure those two.',
+      text: 'The ± of the sag is more than a tenth of the travel, wider than the window itself. The motion ratio and the spring’s rate are what narrow it: measure those two.',
     })
   return remarks
 }

@@ -3,7 +3,7 @@ import RearRateFigure from '../../components/figures/RearRate.tsx'
 import { evaluate } from '../../src/calculators/evaluate.ts'
 import { ends } from '../../src/calculators/interval.ts'
 import rearRate from '../../src/calculators/rear-rate.ts'
-import { PROGRESSIVE, RIDER_SAG_WINDOW } from '../../src/calculators/rear-rate.remarks.ts'
+import { PROGRESSIVE, RIDER_SAG_WINDOW, TELLS_NOTHING } from '../../src/calculators/rear-rate.remarks.ts'
 import { asDefinition, bikes, drawn, expectNear, expectSound, remarksOf, result, shown } from './evaluated.ts'
 
 const problemsOf = (given: Record<string, number | string>): Readonly<Record<string, string>> => evaluate(asDefinition(rearRate), given, { bikes }).problems
@@ -61,6 +61,14 @@ describe('rear-rate', () => {
   test('rear-rate carries ±2 % of the ratio as ±4 % of the rate, by first-order propagation', () => {
     // JCGM 100, 4.3.7 and 5.1.2: a limit of 2 % is 2/√3 % standard, doubled by the square, times 1.96: 4.53 % of 17.03 N/mm
     expectNear(halfWidth({ ...EXACT, ratioPlusMinus: 2 }, 'wheelRate') / 1e3, 0.7711, 0.001)
+  })
+
+  test('rear-rate says when its ± is wider than the window that the sag is held against', () => {
+    const wide = /more than a tenth of the travel/
+    expect(remarksOf(rearRate)).not.toMatch(wide)
+    const doubtful = { ratioPlusMinus: 15, ratePlusMinus: 15 }
+    expect(halfWidth(doubtful, 'riderSag')).toBeGreaterThan(TELLS_NOTHING * Number(shown(rearRate, doubtful).now.input['travel']))
+    expect(remarksOf(rearRate, doubtful)).toMatch(wide)
   })
 
   test('rear-rate adds independent errors in squares', () => {

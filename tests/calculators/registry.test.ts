@@ -1,9 +1,11 @@
-import { readdirSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
+import path from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { loadFigure } from '../../components/figures/index.ts'
-import type { Cell, Definition, Given, GivenValue, Input, OutputValue } from '../../src/calculators/define.ts'
+import type { Cell, Definition, Given, GivenValue, Input, OutputValue, Statement, Work } from '../../src/calculators/define.ts'
 import { defaultsOf, evaluate, isAsked } from '../../src/calculators/evaluate.ts'
 import { calculatorIds, loadCalculator } from '../../src/calculators/index.ts'
+import { calculatorOf, statementOf } from '../../src/calculators/statement.ts'
 import { loadWorkedChecks, runWorked } from '../../src/calculators/checks/worked.ts'
 import { bikes } from './bikes.ts'
 
@@ -86,6 +88,29 @@ describe.each(definitions.map((definition) => [definition.id, definition] as con
     expect(calculatorIds).toContain(definition.id)
     expect((await import(`../../src/calculators/${id}.ts`)).default.id).toBe(id)
     expect(await loadFigure(id)).not.toBeNull()
+  })
+
+  test('is put together again from the statement in a page and the work, and computes the same', async () => {
+    const work = (await import(`../../src/calculators/${id}.work.ts`)) as Work
+    const { remarks } = (await import(`../../src/calculators/${id}.remarks.ts`)) as { remarks: Definition['remarks'] }
+    const statement = JSON.parse(JSON.stringify(statementOf(definition))) as Statement
+    const calculator = calculatorOf(statement, work)
+    expect(calculator.inputs).toEqual(definition.inputs)
+    expect(calculator.outputs).toEqual(definition.outputs)
+    const [whole, parts] = [definition, { ...calculator, remarks }].map((each) => evaluate(each, {}, { bikes }))
+    // functions among what is drawn (a pose's change of frame) are made anew each time
+    expect(JSON.stringify(parts)).toBe(JSON.stringify(whole))
+  })
+
+  test('has a work and remarks that load without its words', () => {
+    for (const part of ['work', 'remarks']) {
+      const source = readFileSync(path.resolve(`src/calculators/${id}.${part}.ts`), 'utf8')
+      const values = [...source.matchAll(/^import (?!type\b)(?:\{[^}]*\}|\* as \w+|\w+) from '(\.\/[^']+)'/gm)].map((match) => match[1]!)
+      expect(
+        values.filter((file) => file === `./${id}.ts` || /\.(fields|inputs)\.ts$/.test(file)),
+        part,
+      ).toEqual([])
+    }
   })
 
   test('shows at most four controls at first', () => {

@@ -183,6 +183,40 @@ describe('the calculator card', () => {
     await close()
   }, 60_000)
 
+  test('reads the new numbers in words, and says so when the words do not come', async () => {
+    const reading = (where: Page, wanted: RegExp): Promise<unknown> =>
+      where.waitForFunction((source) => new RegExp(source).test(document.querySelector('.remarks')?.textContent ?? ''), wanted.source)
+    const { page, form, close } = await openCalculator('/calculators/sag/')
+    await form.locator('input[name="settledUp"]').fill('115')
+    await reading(page, /The bike settles about 36.5\smm down/)
+    await close()
+    const context = await site.browser.newContext()
+    const lost = await context.newPage()
+    await lost.route(/\.remarks\./, (route) => route.abort())
+    await lost.goto(`${site.origin}/calculators/sag/`, { waitUntil: 'load' })
+    await lost.waitForFunction(() => document.querySelectorAll('astro-island[ssr]').length === 0)
+    await reading(lost, /The bike settles about 35.0\smm down/)
+    await lost.locator('input[name="settledUp"]').fill('115')
+    await reading(lost, /could not be loaded. Load the page again/)
+    await context.close()
+  }, 60_000)
+
+  test('what is out of sight or folded follows the numbers', async () => {
+    const { page, form, close } = await openCalculator('/calculators/stance/', { viewport: { width: 360, height: 740 } })
+    const rider = form.locator('input[name="rider"]')
+    await rider.evaluate((field) => field.scrollIntoView({ block: 'center' }))
+    const [drawn, rear] = [await pictureOf(form), await form.locator('output[name="rearLoad"]').getAttribute('data-si')]
+    for (const kilograms of ['90', '100', '110']) await rider.fill(kilograms)
+    await page.waitForFunction((before) => document.querySelector('output[name="rearLoad"]')?.getAttribute('data-si') !== before, rear)
+    await page.waitForFunction((before) => document.querySelector('.draw')?.innerHTML !== before, drawn)
+    await page.waitForFunction(() => location.search.includes('rider=110'))
+    const fresh = await openCalculator(`/calculators/stance/${new URL(page.url()).search}`, { viewport: { width: 1280, height: 2400 } })
+    await fresh.page.waitForFunction((wanted) => document.querySelector('.draw')?.textContent === wanted, await form.locator('.draw').textContent())
+    expect(await outputsOf(form)).toBe(await outputsOf(fresh.form))
+    await fresh.close()
+    await close()
+  }, 60_000)
+
   test('holds a before, shows the change, and the link carries both', async () => {
     const { page, form, close } = await openCalculator('/calculators/sag/')
     await form.getByRole('button', { name: 'Hold as “before”' }).click()
