@@ -1,30 +1,12 @@
 // Times one end over a bump (3 s, relative tolerance 1e-8) and a choice among 20 spring rates, warm, on one core.
 // Run it alone: node tests/bench/ride.bench.ts
-import { chooseRate, rideOver, type Bike, type Choice, type End, type Law, type Profile } from '../../src/core/index.ts'
+import { chooseRate, rideOver, type Choice, type End, type Law, type Profile } from '../../src/core/index.ts'
 import { forkCurve, forkCurveForce } from '../../src/core/fork.ts'
+import { gassyBike as bike } from '../core/bikes.ts'
 
 const linear = (coefficient: number): Law => ({ kind: 'linear', coefficient })
 const digressive: Law = { kind: 'digressive', knee: { velocity: 0.1, force: 200 }, after: 800 }
 const bump: Profile = { kind: 'bump', height: 0.05, length: 0.5, speed: 15 }
-const gas = { tubeDiameter: 0.038, boreDiameter: 0.038, airHeight: 0.15 }
-const leg = { spring: [{ rate: 9000, closes: 0.17 }], preload: 0.015, gas }
-// An invented bike.
-const bike: Bike = {
-  geometry: {
-    wheelbase: 1.45,
-    rake: (25 * Math.PI) / 180,
-    pivot: { x: 0.5, z: 0.38 },
-    frontRadius: 0.3,
-    rearRadius: 0.31,
-    forkOffset: 0.03,
-    datum: { frontTravel: 0, rearTravel: 0 },
-  },
-  sprung: { mass: 155, x: 0.73, z: 0.6 },
-  frontUnsprungMass: 28,
-  rearUnsprungMass: 20,
-  fork: { travel: 0.12, friction: 60, legs: [leg, leg] },
-  rear: { travel: 0.12, spring: [{ rate: 90000 }], preload: 0.01, motionRatio: { initial: 0.435 } },
-}
 const end: End = {
   sprungMass: 110,
   unsprungMass: 14,

@@ -32,6 +32,19 @@ export function plainBike(): Bike {
   }
 }
 
+/** A leg with its gas, whose spring binds past the travel of a fork in order. */
+export const gassyLeg = { spring: [{ rate: 9000, closes: 0.17 }], preload: 0.015, gas: { tubeDiameter: 0.038, boreDiameter: 0.038, airHeight: 0.15 } }
+
+/** An invented bike with gas and friction in its fork, to choose springs and to ride. */
+export const gassyBike: Bike = {
+  geometry: { ...plainBike().geometry, pivot: { x: 0.5, z: 0.38 } },
+  sprung: { mass: 155, x: 0.73, z: 0.6 },
+  frontUnsprungMass: 28,
+  rearUnsprungMass: 20,
+  fork: { travel: 0.12, friction: 60, legs: [gassyLeg, gassyLeg] },
+  rear: { travel: 0.12, spring: [{ rate: 90000 }], preload: 0.01, motionRatio: { initial: 0.435 } },
+}
+
 /** Rider of the plain bike. */
 export const RIDER = { mass: 80, x: 0.6, z: 1 }
 

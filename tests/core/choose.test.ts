@@ -5,27 +5,9 @@ import { type Choice, chooseRate, type RateRow } from '../../src/core/choose.ts'
 import { forkLimit } from '../../src/core/fork.ts'
 import { rampOvershoot } from '../../src/core/overshoot.ts'
 import { solveStance } from '../../src/core/stance.ts'
+import { gassyBike as bike, gassyLeg as leg } from './bikes.ts'
 import { expectRefusal, expectWithin } from './tolerance.ts'
 
-const gas = { tubeDiameter: 0.038, boreDiameter: 0.038, airHeight: 0.15 }
-const leg = { spring: [{ rate: 9000, closes: 0.17 }], preload: 0.015, gas }
-// An invented bike.
-const bike: Bike = {
-  geometry: {
-    wheelbase: 1.45,
-    rake: (25 * Math.PI) / 180,
-    pivot: { x: 0.5, z: 0.38 },
-    frontRadius: 0.3,
-    rearRadius: 0.31,
-    forkOffset: 0.03,
-    datum: { frontTravel: 0, rearTravel: 0 },
-  },
-  sprung: { mass: 155, x: 0.73, z: 0.6 },
-  frontUnsprungMass: 28,
-  rearUnsprungMass: 20,
-  fork: { travel: 0.12, friction: 60, legs: [leg, leg] },
-  rear: { travel: 0.12, spring: [{ rate: 90000 }], preload: 0.01, motionRatio: { initial: 0.435 } },
-}
 const payload = [{ mass: 80, x: 0.55, z: 1.05 }]
 const choice: Choice = {
   bike,
