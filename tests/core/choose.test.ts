@@ -166,7 +166,7 @@ describe('chooseRate', () => {
   test('chooseRate gives null where the gas locks at the wanted sag or before it: no spring is needed there', () => {
     const area = (Math.PI / 4) * 0.038 ** 2
     for (const lock of [0.03, 0.05]) {
-      const flooded = { ...leg, gas: { ...gas, airHeight: 0, stackVolume: area * (0.12 - lock) } }
+      const flooded = { ...leg, gas: { ...leg.gas, airHeight: 0, stackVolume: area * (0.12 - lock) } }
       const locked: Bike = { ...bike, fork: { ...bike.fork, legs: [flooded, flooded] } }
       const cases = { ...choice.cases, braking: { payload, deceleration: 6 } }
       // its own lock, to the last digit
