@@ -103,6 +103,7 @@ export const EXPLAINED: Record<string, Explanation[]> = {
   ratio: [{ was: 'curve.strokes[piece]! > stroke', becomes: 'curve.strokes[piece]! >= stroke', why: CONTINUOUS }],
   rear: [{ was: 'deflection > preload', why: 'a joint before full extension is left out later, and one at it makes a piece of no length' }],
   regression: [{ line: 'const sxy =', why: 'the deviations of one side add up to 0, so what the other is counted from cancels' }],
+  road: [{ was: 'time !== asked', becomes: 'true', why: 'the same height worked out anew: only later' }],
   root: [
     { was: 'i < 200', why: 'every search ends long before' },
     { was: 'i++', why: 'every search ends long before' },
