@@ -264,18 +264,26 @@ describe('the calculator card', () => {
     await close()
   }, 90_000)
 
-  test('prints each on one sheet of A4, with picture and results', async () => {
+  test('prints each on one sheet of A4: picture, all values and results, limits, and the code of its link', async () => {
     const { page, close } = await openCalculator('/calculators/ride-height/')
     const pages: Record<string, number> = {}
     for (const id of calculatorIds) {
       await page.goto(`${site.origin}/calculators/${id}/`)
       await page.waitForFunction(() => document.querySelectorAll('astro-island[ssr]').length === 0)
+      await page.getByRole('button', { name: 'QR code' }).click()
+      await page.locator('.qr svg').waitFor()
       await page.emulateMedia({ media: 'print' })
-      expect(await page.locator('form[data-calculator] svg').first().isVisible(), id).toBe(true)
-      expect(await page.locator('form[data-calculator] output').first().isVisible(), id).toBe(true)
+      const form = page.locator('form[data-calculator]')
+      for (const each of ['.draw svg', '.limits li', '.qr svg']) expect(await form.locator(each).first().isVisible(), `${id}: ${each}`).toBe(true)
+      // what is folded on screen is not on paper
+      const unseen = await form
+        .locator('output, .field input[type=text]:not(.link), .limits li')
+        .evaluateAll((all) => all.filter((each) => each.closest('.paste') === null && each.getBoundingClientRect().height === 0).map((each) => each.outerHTML))
+      expect(unseen, id).toEqual([])
       expect(await page.locator('header.site-head').isVisible(), id).toBe(false)
       const pdf = await page.pdf({ format: 'A4', margin: { top: '12mm', bottom: '12mm', left: '12mm', right: '12mm' } })
       pages[id] = pdf.toString('latin1').match(/\/Type \/Page\b/g)?.length ?? 0
+      await page.emulateMedia({ media: 'screen' })
     }
     expect(Object.entries(pages).filter(([, count]) => count !== 1)).toEqual([])
     await close()
