@@ -34,8 +34,8 @@ function Angle({ foot, rake, text }: { foot: Spot; rake: number; text: string })
   const end: Spot = [foot[0] - reach * Math.sin(rake), foot[1] - reach * Math.cos(rake)]
   return (
     <g class="dim">
-      <line x1={foot[0]} x2={foot[0]} y1={foot[1]} y2={round(foot[1] - reach - 8)} />
-      <path d={`M${round(end[0])} ${round(end[1])} A${reach} ${reach} 0 0 1 ${round(foot[0])} ${round(foot[1] - reach)}`} />
+      <line class="measure" x1={foot[0]} x2={foot[0]} y1={foot[1]} y2={round(foot[1] - reach - 8)} />
+      <path class="measure" d={`M${round(end[0])} ${round(end[1])} A${reach} ${reach} 0 0 1 ${round(foot[0])} ${round(foot[1] - reach)}`} />
       <text class="middle" x={round((end[0] + foot[0]) / 2 + 14)} y={round(foot[1] - reach)} dy="-0.5em">
         {text}
       </text>

@@ -1,18 +1,14 @@
-import { spots } from './state.ts'
+import { round } from './state.ts'
 import type { Spot } from './state.ts'
 
-/** A slim arrowhead whose tip is at `at` and which points along `along` (a unit vector). */
-export function Arrowhead({ at: [x, y], along: [ux, uy], size = 6 }: { at: Spot; along: Spot; size?: number }) {
+/** The outline of a slim arrowhead whose tip is at `at` and which points along `along` (a unit vector). */
+export function arrowhead([x, y]: Spot, [ux, uy]: Spot, size = 6): string {
   const half = size * 0.3
-  const base: Spot = [x - ux * size, y - uy * size]
-  return (
-    <polygon
-      class="head"
-      points={spots([
-        [x, y],
-        [base[0] - uy * half, base[1] + ux * half],
-        [base[0] + uy * half, base[1] - ux * half],
-      ])}
-    />
-  )
+  const [bx, by] = [x - ux * size, y - uy * size]
+  return `M${round(x)} ${round(y)}L${round(bx - uy * half)} ${round(by + ux * half)}L${round(bx + uy * half)} ${round(by - ux * half)}Z`
+}
+
+/** A slim arrowhead on its own. */
+export function Arrowhead({ at, along, size }: { at: Spot; along: Spot; size?: number }) {
+  return <path class="head" d={arrowhead(at, along, size)} />
 }

@@ -14,12 +14,11 @@ export function Shock({ foot, head, scale }: { foot: Spot; head: Spot; scale: nu
   const [start, end] = [length * 0.16, length * 0.8]
   const at = (distance: number, aside: number): Spot => [foot[0] + ux * distance - uy * aside, foot[1] + uy * distance + ux * aside]
   const zigzag = Array.from({ length: coils * 2 + 1 }, (_, index) => at(start + ((end - start) * index) / (coils * 2), index % 2 === 0 ? -half : half))
+  const cap = (distance: number): Spot[] => [at(distance, -half * 1.2), at(distance, half * 1.2)]
   return (
     <g>
       <line class="now thick" x1={round(foot[0])} y1={round(foot[1])} x2={round(head[0])} y2={round(head[1])} />
-      <polyline class="now" points={spots(zigzag)} />
-      <polyline class="now" points={spots([at(start, -half * 1.2), at(start, half * 1.2)])} />
-      <polyline class="now" points={spots([at(end, -half * 1.2), at(end, half * 1.2)])} />
+      <path class="now" d={[zigzag, cap(start), cap(end)].map((points) => `M${spots(points)}`).join('')} />
       <circle class="now paper" cx={round(foot[0])} cy={round(foot[1])} r={round(0.012 * scale)} />
       <circle class="now paper" cx={round(head[0])} cy={round(head[1])} r={round(0.012 * scale)} />
     </g>

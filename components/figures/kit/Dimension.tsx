@@ -1,4 +1,4 @@
-import { Arrowhead } from './Arrowhead.tsx'
+import { arrowhead } from './Arrowhead.tsx'
 import { direction, round } from './state.ts'
 import type { Spot, State } from './state.ts'
 
@@ -47,6 +47,8 @@ function Value({ text, at, place, upright }: { text: string; at: Spot; place: 'm
   )
 }
 
+const segment = ([x1, y1]: Spot, [x2, y2]: Spot): string => `M${round(x1)} ${round(y1)}L${round(x2)} ${round(y2)}`
+
 /** A dimension line with extension lines, arrowheads and its value; `before` is dashed with hollow heads. */
 export function Dimension({ from, to, text, state = 'plain', offset = 0, place = 'middle', turned = false }: DimensionProps) {
   const [ux, uy] = direction(from, to)
@@ -66,20 +68,22 @@ export function Dimension({ from, to, text, state = 'plain', offset = 0, place =
   const last = along >= 0 ? b : a
   const step: Spot = upright ? [0, gap] : [gap, 0]
   const at: Spot = place === 'middle' ? middle : place === 'before' ? [first[0] - step[0], first[1] - step[1]] : [last[0] + step[0], last[1] + step[1]]
+  const extensions = offset === 0 ? '' : segment(from, shift(a, past)) + segment(to, shift(b, past))
+  const measured = segment([a[0] - ux * reach, a[1] - uy * reach], [b[0] + ux * reach, b[1] + uy * reach])
+  const [atA, atB]: [Spot, Spot] = tight
+    ? [
+        [ux, uy],
+        [-ux, -uy],
+      ]
+    : [
+        [-ux, -uy],
+        [ux, uy],
+      ]
+  // lines and heads in one part each: there are many dimensions, and all of them move with a slider
   return (
     <g class={state === 'plain' ? 'dim' : `dim ${state}`}>
-      {offset !== 0 &&
-        [[from, a] as const, [to, b] as const].map(([part, end], index) => {
-          const tip = shift(end, past)
-          return <line key={index} x1={round(part[0])} y1={round(part[1])} x2={round(tip[0])} y2={round(tip[1])} />
-        })}
-      <line x1={round(a[0] - ux * reach)} y1={round(a[1] - uy * reach)} x2={round(b[0] + ux * reach)} y2={round(b[1] + uy * reach)} />
-      {length > 0.5 && (
-        <>
-          <Arrowhead at={a} along={tight ? [ux, uy] : [-ux, -uy]} />
-          <Arrowhead at={b} along={tight ? [-ux, -uy] : [ux, uy]} />
-        </>
-      )}
+      <path class="measure" d={extensions + measured} />
+      {length > 0.5 && <path class="head" d={arrowhead(a, atA) + arrowhead(b, atB)} />}
       {turned ? (
         <text class="middle" transform={`translate(${round(middle[0])} ${round(middle[1])}) rotate(-90)`} dy="-0.35em">
           {text}

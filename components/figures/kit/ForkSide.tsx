@@ -1,6 +1,6 @@
 import type { BikeShape } from './bikeShape.ts'
 import type { Projection } from './projection.ts'
-import { direction, round, spots } from './state.ts'
+import { direction, outline, round } from './state.ts'
 import type { Spot } from './state.ts'
 
 interface Fork {
@@ -8,19 +8,19 @@ interface Fork {
   tubeDiameter: number
 }
 
-/** A straight round part, seen from the side, between two places. */
-function Bar({ from, to, width, class: name }: { from: Spot; to: Spot; width: number; class: string }) {
+/** The outline of a straight round part, seen from the side, between two places. */
+function bar(from: Spot, to: Spot, width: number): string {
   const [ux, uy] = direction(from, to)
   const h = width / 2
   const corner = ([x, y]: Spot, side: number): Spot => [x - uy * h * side, y + ux * h * side]
-  return <polygon class={name} points={spots([corner(from, 1), corner(to, 1), corner(to, -1), corner(from, -1)])} />
+  return outline([corner(from, 1), corner(to, 1), corner(to, -1), corner(from, -1)])
 }
 
-/** A yoke seen from the side: from behind the steering axis to in front of the tube. */
-function Yoke({ at, axis, scale, rear }: { at: Spot; axis: Spot; scale: number; rear: number }) {
+/** The outline of a yoke seen from the side: from behind the steering axis to in front of the tube. */
+function yoke(at: Spot, axis: Spot, scale: number, rear: number): string {
   const along: Spot = [axis[1], -axis[0]]
   const end = (distance: number): Spot => [at[0] - along[0] * distance * scale, at[1] - along[1] * distance * scale]
-  return <Bar class="now solid" from={end(-rear)} to={end(0.034)} width={0.026 * scale} />
+  return bar(end(-rear), end(0.034), 0.026 * scale)
 }
 
 /** The fork: lowers, tubes, yokes, caliper. Its tubes pass the yokes at their true place, so that a raised tube stands out on top. */
@@ -38,23 +38,14 @@ export function ForkSide({ shape, fork, offset, projection }: { shape: BikeShape
   const outer = Math.max(tube * 1.35, 0.054 * scale)
   const behind = (height: number, distance: number): Spot => [axle[0] + (ux * height + uy * distance) * scale, axle[1] + (uy * height - ux * distance) * scale]
   const caliper = [behind(0.09, 0.085), behind(0.17, 0.105), behind(0.19, 0.05), behind(0.1, 0.03)]
+  const tubes = fork.upsideDown ? bar(axle, seal, tube * 0.95) + bar(seal, top, outer) : bar(seal, top, tube)
+  const lowers = bar(behind(-0.03, 0), fork.upsideDown ? behind(0.045, 0) : seal, outer)
+  const yokes = [lower, upper].map((at) => yoke(at, [ux, uy], scale, offset + 0.032)).join('')
   return (
     <g>
-      <polygon class="metal" points={spots(caliper)} />
-      {fork.upsideDown ? (
-        <>
-          <Bar class="now fill" from={axle} to={seal} width={tube * 0.95} />
-          <Bar class="now fill" from={seal} to={top} width={outer} />
-          <Bar class="now solid" from={behind(-0.03, 0)} to={behind(0.045, 0)} width={outer} />
-        </>
-      ) : (
-        <>
-          <Bar class="now fill" from={seal} to={top} width={tube} />
-          <Bar class="now solid" from={behind(-0.03, 0)} to={seal} width={outer} />
-        </>
-      )}
-      <Yoke at={lower} axis={[ux, uy]} scale={scale} rear={offset + 0.032} />
-      <Yoke at={upper} axis={[ux, uy]} scale={scale} rear={offset + 0.032} />
+      <path class="metal" d={outline(caliper)} />
+      <path class="now fill" d={tubes} />
+      <path class="now solid" d={lowers + yokes} />
       <circle class="now paper" cx={round(axle[0])} cy={round(axle[1])} r={round(0.013 * scale)} />
     </g>
   )

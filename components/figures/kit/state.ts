@@ -10,6 +10,9 @@ export const round = (value: number): number => Math.round(value * 100) / 100
 /** "x,y x,y …" for a polygon. */
 export const spots = (points: readonly Spot[]): string => points.map(([x, y]) => `${round(x)},${round(y)}`).join(' ')
 
+/** The same as a closed path, so that several of one look can be one part of the drawing. */
+export const outline = (points: readonly Spot[]): string => `M${points.map(([x, y]) => `${round(x)} ${round(y)}`).join('L')}Z`
+
 /** Viewbox unit vector from one spot to another; along x when they coincide. */
 export function direction([x0, y0]: Spot, [x1, y1]: Spot): Spot {
   const length = Math.hypot(x1 - x0, y1 - y0)
