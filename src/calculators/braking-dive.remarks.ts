@@ -1,4 +1,4 @@
-import type { inputs, outputs } from './braking-dive.ts'
+import type { inputs, outputs } from './braking-dive.fields.ts'
 import type { Remark, RemarkContext } from './define.ts'
 import { ends, middle } from './interval.ts'
 import type { Say } from './say.ts'

@@ -3,7 +3,7 @@ import type { Bike, GasState, LoadCase, Stance } from '../core/index.ts'
 import { bikePicture } from './bike-picture.ts'
 import type { BikePicture } from './bike-picture.ts'
 import { bikeOf, geometryOf } from './bikes.ts'
-import type { inputs, outputs } from './braking-dive.ts'
+import type { inputs, outputs } from './braking-dive.fields.ts'
 import type { Given, InputValues, Interval, OutputValues } from './define.ts'
 import { aboard } from './whole-bike.ts'
 

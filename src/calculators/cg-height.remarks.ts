@@ -1,4 +1,4 @@
-import type { inputs, outputs } from './cg-height.ts'
+import type { inputs, outputs } from './cg-height.fields.ts'
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
 

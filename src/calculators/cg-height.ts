@@ -1,51 +1,7 @@
+import { inputs, outputs } from './cg-height.fields.ts'
 import { remarks } from './cg-height.remarks.ts'
 import { compute, picture } from './cg-height.work.ts'
 import { defineCalculator } from './define.ts'
-
-const load = (label: string, standard: number, hint: string) =>
-  ({ kind: 'quantity', label, hint, quantity: 'load', unit: 'kg load', range: [10, 400], step: 0.5, default: standard, procedure: 'weigh-the-bike' }) as const
-const lengthOf = (label: string, range: readonly [number, number], standard: number) =>
-  ({ kind: 'quantity', label, quantity: 'length', unit: 'mm', range, step: 1, default: standard, procedure: 'measure-geometry', more: true }) as const
-
-export const inputs = {
-  frontLevel: load('Front wheel’s load, level', 100, 'The scale under the front wheel, bike level.'),
-  rearLevel: load('Rear wheel’s load, level', 100, 'The scale under the rear wheel, bike level.'),
-  otherWheelRaised: load('Load on the wheel that stays down, bike raised', 107.5, 'The scale under the other wheel, with one axle raised.'),
-  lift: {
-    kind: 'quantity',
-    label: 'How far the axle is raised',
-    hint: 'From axle to floor, raised, less the same, level.',
-    quantity: 'length',
-    unit: 'mm',
-    range: [100, 800],
-    step: 5,
-    default: 400,
-    procedure: 'weigh-the-bike',
-  },
-  lifted: { kind: 'choice', label: 'Axle that is raised', options: { rear: 'rear axle', front: 'front axle' }, default: 'rear', more: true },
-  wheelbase: lengthOf('Wheelbase', [900, 2000], 1450),
-  frontRadius: { ...lengthOf('Front tyre’s radius', [180, 420], 300), typical: [285, 305], typicalFrom: '17-inch road tyres, loaded and free' },
-  rearRadius: { ...lengthOf('Rear tyre’s radius', [180, 420], 312), typical: [295, 320], typicalFrom: '17-inch road tyres, loaded and free' },
-  scalePlusMinus: {
-    kind: 'quantity',
-    label: 'Each load is within ±',
-    quantity: 'load',
-    unit: 'kg load',
-    range: [0, 10],
-    step: 0.1,
-    default: 0.5,
-    more: true,
-  },
-  lengthPlusMinus: { kind: 'quantity', label: 'Each length is within ±', quantity: 'length', unit: 'mm', range: [0, 30], step: 0.5, default: 3, more: true },
-} as const
-
-export const outputs = {
-  height: { label: 'Height above the ground (± covers about 95 %)', quantity: 'length', unit: 'mm', digits: 0, lead: true },
-  ahead: { label: 'Ahead of the rear axle (±)', quantity: 'length', unit: 'mm', digits: 0 },
-  frontShare: { label: 'Front share, level', quantity: 'share', unit: '%', digits: 1 },
-  gained: { label: 'Load that moved when the axle rose', quantity: 'load', unit: 'kg load', digits: 1, signed: true },
-  perHalfKilogram: { label: 'Height for half a kilogram more on that scale', quantity: 'length', unit: 'mm', digits: 0, signed: true, more: true },
-} as const
 
 export default defineCalculator({
   id: 'cg-height',

@@ -1,7 +1,7 @@
 import { centreOfGravityHeight, frontShareFromScales, pose, propagate, STANDARD_GRAVITY } from '../core/index.ts'
 import type { Geometry, Pose } from '../core/index.ts'
 import type { BikePicture } from './bike-picture.ts'
-import type { inputs, outputs } from './cg-height.ts'
+import type { inputs, outputs } from './cg-height.fields.ts'
 import { InputRefusal } from './define.ts'
 import type { InputValues, Interval, OutputValues } from './define.ts'
 import { about, standardFromLimit } from './measured.ts'

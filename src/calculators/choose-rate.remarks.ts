@@ -1,5 +1,5 @@
 import { candidatesOf } from './choose-rate.band.ts'
-import type { inputs, outputs } from './choose-rate.ts'
+import type { inputs, outputs } from './choose-rate.fields.ts'
 import type { Remark, RemarkContext } from './define.ts'
 import type { Say } from './say.ts'
 

@@ -3,7 +3,7 @@ import type { Bike, LoadCase, RateRow } from '../core/index.ts'
 import { bikeOf, payloadOf } from './bikes.ts'
 import type { BikeSpec } from './bikes.ts'
 import { candidatesOf, rateSpread } from './choose-rate.band.ts'
-import type { inputs, outputs } from './choose-rate.ts'
+import type { inputs, outputs } from './choose-rate.fields.ts'
 import { InputRefusal } from './define.ts'
 import type { Cell, InputValues, OutputValues } from './define.ts'
 

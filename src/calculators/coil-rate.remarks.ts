@@ -1,4 +1,4 @@
-import type { inputs, outputs } from './coil-rate.ts'
+import type { inputs, outputs } from './coil-rate.fields.ts'
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
 import { expanded, standardFromLimit } from './measured.ts'

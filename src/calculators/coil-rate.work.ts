@@ -1,5 +1,5 @@
 import { coilRate, coilShearStress, propagate, solidLength, springForce } from '../core/index.ts'
-import type { inputs, outputs } from './coil-rate.ts'
+import type { inputs, outputs } from './coil-rate.fields.ts'
 import { InputRefusal } from './define.ts'
 import type { InputValues, Interval, OutputValues } from './define.ts'
 import { measured } from './measured.ts'

@@ -1,4 +1,4 @@
-import type { inputs, outputs } from './damping.ts'
+import type { inputs, outputs } from './damping.fields.ts'
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
 

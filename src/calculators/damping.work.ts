@@ -1,6 +1,6 @@
 import { curveForce, damperForce, dampingRatio, rideOver, springCurve, STANDARD_GRAVITY } from '../core/index.ts'
 import type { Damper, End, Law, Profile, Ride } from '../core/index.ts'
-import type { inputs, outputs } from './damping.ts'
+import type { inputs, outputs } from './damping.fields.ts'
 import type { InputValues, OutputValues } from './define.ts'
 
 /** Share of a step within which the body counts as settled: the usual 5 % of control engineering. */

@@ -1,6 +1,6 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
-import type { inputs, outputs } from './marks.ts'
+import type { inputs, outputs } from './marks.fields.ts'
 import { ON_MARK } from './marks.work.ts'
 
 /** Past this the legs no longer stand alike: each tube's height in the yokes is set to half a millimetre (common practice, no source). */

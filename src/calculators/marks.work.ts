@@ -1,7 +1,7 @@
 import { compareMarks } from '../core/index.ts'
 import { InputRefusal } from './define.ts'
 import type { InputValues, OutputValues } from './define.ts'
-import type { inputs, outputs } from './marks.ts'
+import type { inputs, outputs } from './marks.fields.ts'
 import { measured } from './measured.ts'
 
 /** The verdict on a change that friction alone could make; remarks go by it. */

@@ -1,6 +1,6 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
-import type { inputs, outputs } from './oil-height.ts'
+import type { inputs, outputs } from './oil-height.fields.ts'
 
 /**
  * Travel kept clear of hydraulic lock [m]: a fork that warms by 60 °C grows 500 cm³ of oil by 21 cm³, which is 14 mm of travel in a tube of 43 mm.

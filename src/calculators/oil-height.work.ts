@@ -3,7 +3,7 @@ import type { Fork, Gas, GasState } from '../core/index.ts'
 import { bikeOf, forkOf, payloadOf } from './bikes.ts'
 import { InputRefusal } from './define.ts'
 import type { Cell, Given, InputValues, Interval, OutputValues } from './define.ts'
-import type { inputs, outputs } from './oil-height.ts'
+import type { inputs, outputs } from './oil-height.fields.ts'
 
 /** Workshop temperature at which the caps went on [K]. */
 const CLOSED_AT = 293.15

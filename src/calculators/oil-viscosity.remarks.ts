@@ -1,6 +1,6 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
-import type { inputs, outputs } from './oil-viscosity.ts'
+import type { inputs, outputs } from './oil-viscosity.fields.ts'
 
 /** Cold to warm [times] from which a fork feels like another fork until it has warmed: gap flow, which sets slow damping, goes with viscosity. Common practice, no source. */
 export const COLD_IS_ANOTHER_FORK = 3

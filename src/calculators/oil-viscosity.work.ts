@@ -2,7 +2,7 @@ import { blendViscosity, isoViscosityClass, viscosityAt, viscosityFromIndex, vis
 import type { ViscosityReading } from '../core/index.ts'
 import { InputRefusal } from './define.ts'
 import type { InputValues, OutputValues } from './define.ts'
-import type { inputs, outputs } from './oil-viscosity.ts'
+import type { inputs, outputs } from './oil-viscosity.fields.ts'
 
 const AT_40 = 313.15
 const AT_100 = 373.15

@@ -1,6 +1,6 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { ends, middle } from './interval.ts'
-import type { inputs, outputs } from './preload-versus-rate.ts'
+import type { inputs, outputs } from './preload-versus-rate.fields.ts'
 
 type Context = RemarkContext<typeof inputs, typeof outputs>
 type Held = Required<Context>

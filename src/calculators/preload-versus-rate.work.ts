@@ -1,7 +1,7 @@
 import { forkForce, forkLimit, forkRate, forkTravel, springForce } from '../core/index.ts'
 import type { Fork, Gas } from '../core/index.ts'
 import type { Given, InputValues, Interval, OutputValues } from './define.ts'
-import type { inputs, outputs } from './preload-versus-rate.ts'
+import type { inputs, outputs } from './preload-versus-rate.fields.ts'
 
 type Input = InputValues<typeof inputs>
 type Output = OutputValues<typeof outputs>

@@ -2,7 +2,7 @@ import { forkForce, forkLimit, forkRate, forkTravel, springDeflection, springFor
 import type { CoilGroup, Fork } from '../core/index.ts'
 import { InputRefusal } from './define.ts'
 import type { InputValues, OutputValues } from './define.ts'
-import type { inputs, outputs } from './progressive-spring.ts'
+import type { inputs, outputs } from './progressive-spring.fields.ts'
 
 type Values = InputValues<typeof inputs>
 

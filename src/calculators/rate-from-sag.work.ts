@@ -3,7 +3,7 @@ import type { Fork, SpringEstimate } from '../core/index.ts'
 import { InputRefusal } from './define.ts'
 import type { InputValues, OutputValues } from './define.ts'
 import { about, expanded, standardFromLimit } from './measured.ts'
-import type { inputs, outputs } from './rate-from-sag.ts'
+import type { inputs, outputs } from './rate-from-sag.fields.ts'
 
 type Input = InputValues<typeof inputs>
 

@@ -1,6 +1,6 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { ends, middle } from './interval.ts'
-import type { inputs, outputs } from './rear-rate.ts'
+import type { inputs, outputs } from './rear-rate.fields.ts'
 
 /** Rider sag as a share of travel: common practice of the trade for road bikes, no published source. */
 export const RIDER_SAG_WINDOW = [0.25, 0.33] as const

@@ -3,8 +3,6 @@ import { inputs, outputs } from './rear-rate.fields.ts'
 import { remarks } from './rear-rate.remarks.ts'
 import { baseline, compute, picture } from './rear-rate.work.ts'
 
-export { inputs, outputs }
-
 export default defineCalculator({
   id: 'rear-rate',
   version: 1,

@@ -1,5 +1,5 @@
 import type { Remark, RemarkContext } from './define.ts'
-import type { inputs, outputs } from './ride-height.ts'
+import type { inputs, outputs } from './ride-height.fields.ts'
 import type { Say } from './say.ts'
 
 type Context = RemarkContext<typeof inputs, typeof outputs>

@@ -5,7 +5,7 @@ import type { BikePicture } from './bike-picture.ts'
 import { bikeOf, geometryOf } from './bikes.ts'
 import type { BikeSpec, Fitted } from './bikes.ts'
 import type { Given, InputValues, OutputValues } from './define.ts'
-import type { inputs, outputs } from './ride-height.ts'
+import type { inputs, outputs } from './ride-height.fields.ts'
 import { aboard, motionRatioAt, quotedAs } from './whole-bike.ts'
 
 type Values = InputValues<typeof inputs>

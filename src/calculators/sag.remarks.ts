@@ -1,6 +1,6 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
-import type { inputs, outputs } from './sag.ts'
+import type { inputs, outputs } from './sag.fields.ts'
 
 /** A band this wide calls for freeing the fork before choosing anything by it: at 18 N/mm it is 90 N each way, half as much again as the 60 N of a fork in order (common practice, no source). */
 export const STICKY_BAND = 10e-3

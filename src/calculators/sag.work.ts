@@ -2,7 +2,7 @@ import { sagFromMarks } from '../core/index.ts'
 import { InputRefusal } from './define.ts'
 import type { InputValues, Interval, OutputValues } from './define.ts'
 import { measured } from './measured.ts'
-import type { inputs, outputs } from './sag.ts'
+import type { inputs, outputs } from './sag.fields.ts'
 
 function refuseWrongOrder(extended: number, down: number, up: number): void {
   if (up < down)

@@ -1,6 +1,6 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
-import type { inputs, outputs } from './spring-test.ts'
+import type { inputs, outputs } from './spring-test.fields.ts'
 
 type Context = RemarkContext<typeof inputs, typeof outputs>
 

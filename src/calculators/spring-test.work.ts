@@ -3,7 +3,7 @@ import type { CoilGroup } from '../core/index.ts'
 import { InputRefusal } from './define.ts'
 import type { InputValues, Interval, OutputValues } from './define.ts'
 import { COVERAGE, expanded, standardFromLimit } from './measured.ts'
-import type { inputs, outputs } from './spring-test.ts'
+import type { inputs, outputs } from './spring-test.fields.ts'
 
 type Input = InputValues<typeof inputs>
 

@@ -1,7 +1,7 @@
 import type { Cell, Remark, RemarkContext } from './define.ts'
 import { ends, middle } from './interval.ts'
 import type { Say } from './say.ts'
-import type { inputs, outputs } from './stance.ts'
+import type { inputs, outputs } from './stance.fields.ts'
 
 type Context = RemarkContext<typeof inputs, typeof outputs>
 type State = Pick<Context, 'input' | 'output'>

@@ -6,7 +6,7 @@ import type { BikeSpec } from './bikes.ts'
 import type { Interval, OutputValues } from './define.ts'
 import { fittedOf, sheetOf, wholeBike } from './stance.bike.ts'
 import type { StanceGiven } from './stance.bike.ts'
-import type { outputs } from './stance.ts'
+import type { outputs } from './stance.fields.ts'
 import { aboard } from './whole-bike.ts'
 
 /** Force against used travel, [m] and [N], and where the end stands on it. */

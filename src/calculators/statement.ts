@@ -5,11 +5,13 @@ export function statementOf({ id, version, title, notice, inputs, outputs }: Sta
   return JSON.parse(JSON.stringify({ id, version, title, notice, inputs, outputs })) as Statement
 }
 
-const withCheck = (input: Input, check: ((text: string) => string | undefined) | undefined): Input =>
-  input.kind === 'text' && check !== undefined ? { ...input, check } : input
+/** Inputs with the checks of their texts, which fields, being plain data, cannot hold. */
+export function withChecks<I extends Record<string, Input>>(inputs: I, checks: Work['checks'] = {}): I {
+  const checked = Object.entries(inputs).map(([id, input]) => [id, input.kind === 'text' && checks[id] ? { ...input, check: checks[id] } : input])
+  return Object.fromEntries(checked) as I
+}
 
 /** Statement and work put together again, without remarks. */
 export function calculatorOf(statement: Statement, { compute, baseline, picture, checks }: Work): Calculator {
-  const inputs = Object.fromEntries(Object.entries(statement.inputs).map(([id, input]) => [id, withCheck(input, checks?.[id])]))
-  return { ...statement, inputs, compute, ...(baseline && { baseline }), ...(picture && { picture }) }
+  return { ...statement, inputs: withChecks(statement.inputs, checks), compute, ...(baseline && { baseline }), ...(picture && { picture }) }
 }

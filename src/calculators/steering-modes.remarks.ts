@@ -1,5 +1,5 @@
 import type { Remark, RemarkContext } from './define.ts'
-import type { inputs, outputs } from './steering-modes.ts'
+import type { inputs, outputs } from './steering-modes.fields.ts'
 
 /** A growth [1/s] below this changes by half in no less than 14 s: a rider corrects it without noticing. */
 export const SLOW = 0.05

@@ -2,7 +2,7 @@ import { capsizeSpeed, linearModes, modesBySpeed, trailMoment, weaveSpeed, wheel
 import type { WhippleParameters } from '../core/index.ts'
 import type { Cell, InputValues, OutputValues } from './define.ts'
 import { BENCHMARK_BICYCLE } from './steering-bicycle.ts'
-import type { inputs, outputs } from './steering-modes.ts'
+import type { inputs, outputs } from './steering-modes.fields.ts'
 import { MOTION_NAMES, nameModes } from './steering-names.ts'
 import type { Motion, NamedMode } from './steering-names.ts'
 

@@ -1,7 +1,7 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
 import { about } from './measured.ts'
-import type { inputs, outputs } from './trail.ts'
+import type { inputs, outputs } from './trail.fields.ts'
 import { trailWithDoubt } from './trail.work.ts'
 
 const MM = 1e-3

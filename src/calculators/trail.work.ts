@@ -2,7 +2,7 @@ import { groundTrail, normalTrail, propagate, wheelFlop } from '../core/index.ts
 import type { Propagated, SteeringGeometry } from '../core/index.ts'
 import type { InputValues, OutputValues } from './define.ts'
 import { measured, standardFromLimit } from './measured.ts'
-import type { inputs, outputs } from './trail.ts'
+import type { inputs, outputs } from './trail.fields.ts'
 
 type Values = InputValues<typeof inputs>
 

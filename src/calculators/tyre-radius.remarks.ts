@@ -1,7 +1,7 @@
 import type { Remark, RemarkContext } from './define.ts'
 import { middle } from './interval.ts'
 import type { Say } from './say.ts'
-import type { inputs, outputs } from './tyre-radius.ts'
+import type { inputs, outputs } from './tyre-radius.fields.ts'
 
 type Context = RemarkContext<typeof inputs, typeof outputs>
 type State = Pick<Context, 'input' | 'output'>

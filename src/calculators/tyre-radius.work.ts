@@ -6,13 +6,13 @@ import { bikeOf, geometryOf } from './bikes.ts'
 import type { Fitted } from './bikes.ts'
 import type { Given, InputValues, OutputValues } from './define.ts'
 import { measured } from './measured.ts'
-import type { inputs, outputs } from './tyre-radius.ts'
+import type { inputs, outputs } from './tyre-radius.fields.ts'
 import { aboard } from './whole-bike.ts'
 
 type Values = InputValues<typeof inputs>
 
 /** What is wrong with a marking, and how to put it right. */
-export function problem(text: string): string | undefined {
+function problem(text: string): string | undefined {
   if (text.trim() === '') return 'Enter the size from the tyre’s sidewall, as 120/70-17'
   try {
     tyreRadius(text)

@@ -4,7 +4,7 @@ import { bikePicture } from './bike-picture.ts'
 import type { BikePicture } from './bike-picture.ts'
 import { bikeOf, geometryOf } from './bikes.ts'
 import type { Cell, Given, InputValues, OutputValues } from './define.ts'
-import type { inputs, outputs } from './wheel-loads.ts'
+import type { inputs, outputs } from './wheel-loads.fields.ts'
 import { aboard } from './whole-bike.ts'
 
 type Values = InputValues<typeof inputs>

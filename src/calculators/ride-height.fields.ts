@@ -1,0 +1,38 @@
+import { quotedFront, quotedRear, riderMass } from './whole-bike.fields.ts'
+
+export const inputs = {
+  bike: { kind: 'bike', label: 'Bike', default: 'middleweight-roadster' },
+  by: {
+    kind: 'choice',
+    label: 'Change the height by',
+    options: { preload: 'fork preload', tubes: 'tubes up through the yokes', shock: 'shock length', tyre: 'front tyre’s radius' },
+    default: 'tubes',
+  },
+  amount: {
+    kind: 'quantity',
+    label: 'How much',
+    hint: 'More preload lifts the front, tubes slid up lower it, a longer shock lifts the back, a larger tyre lifts the front. Below 0 is the other way.',
+    quantity: 'length',
+    unit: 'mm',
+    range: [-20, 20],
+    step: 0.5,
+    default: 10,
+    procedure: 'change-ride-height',
+  },
+  rider: riderMass,
+  quotedFront,
+  quotedRear,
+} as const
+
+export const outputs = {
+  exposedTube: { label: 'Exposed tube, seal to mark', quantity: 'length', unit: 'mm', digits: 1 },
+  rake: { label: 'Rake', quantity: 'angle', unit: '°', digits: 2 },
+  trail: { label: 'Trail', quantity: 'length', unit: 'mm', digits: 1, lead: true },
+  wheelbase: { label: 'Wheelbase', quantity: 'length', unit: 'mm', digits: 1 },
+  frontLoad: { label: 'Front load', quantity: 'load', unit: 'kg load', digits: 1, lead: true },
+  frontShare: { label: 'Front share', quantity: 'share', unit: '%', digits: 2 },
+  pitch: { label: 'Pitch, nose up', quantity: 'angle', unit: '°', digits: 2, signed: true },
+  frontTravel: { label: 'Front travel used', quantity: 'length', unit: 'mm', digits: 1 },
+  rearTravel: { label: 'Rear travel used', quantity: 'length', unit: 'mm', digits: 1, more: true },
+  rearLoad: { label: 'Rear load', quantity: 'load', unit: 'kg load', digits: 1, more: true },
+} as const
