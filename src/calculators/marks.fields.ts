@@ -1,3 +1,5 @@
+import { fullTravelOrTypical, readingWithin } from './fork.fields.ts'
+
 const tube = (label: string, standard: number) =>
   ({ kind: 'quantity', label, quantity: 'length', unit: 'mm', range: [10, 400], step: 0.5, default: standard, procedure: 'record-a-baseline' }) as const
 
@@ -20,29 +22,8 @@ export const inputs = {
     typicalFrom: 'common practice for road forks, no published source',
     procedure: 'measure-front-sag',
   },
-  travel: {
-    kind: 'quantity',
-    label: 'Full travel',
-    quantity: 'length',
-    unit: 'mm',
-    range: [50, 350],
-    step: 1,
-    default: 120,
-    more: true,
-    typical: [110, 140],
-    typicalFrom: 'common practice for road bikes, no published source',
-  },
-  readingPlusMinus: {
-    kind: 'quantity',
-    label: 'Each reading is within ±',
-    hint: 'A steel rule read with care: about 0.5 mm.',
-    quantity: 'length',
-    unit: 'mm',
-    range: [0, 5],
-    step: 0.1,
-    default: 0.5,
-    more: true,
-  },
+  travel: { ...fullTravelOrTypical, more: true },
+  readingPlusMinus: readingWithin('A steel rule read with care: about 0.5 mm.', 0.5),
 } as const
 
 export const outputs = {

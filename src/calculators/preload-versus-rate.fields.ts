@@ -1,3 +1,5 @@
+import { fullTravel } from './fork.fields.ts'
+
 export const inputs = {
   rate: {
     kind: 'quantity',
@@ -36,7 +38,7 @@ export const inputs = {
     typical: [800, 1200],
     typicalFrom: 'road bikes with a rider, from the invented bikes',
   },
-  travel: { kind: 'quantity', label: 'Full travel', quantity: 'length', unit: 'mm', range: [50, 350], step: 1, default: 120, more: true },
+  travel: { ...fullTravel, more: true },
   gas: { kind: 'choice', label: 'Air above the oil', options: { none: 'left out', sealed: 'sealed in' }, default: 'none', more: true },
   airHeight: {
     kind: 'quantity',

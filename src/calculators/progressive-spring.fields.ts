@@ -1,3 +1,5 @@
+import { fullTravel } from './fork.fields.ts'
+
 const load = (label: string, standard: number) =>
   ({ kind: 'quantity', label, quantity: 'force', unit: 'N', range: [0, 8000], step: 1, default: standard, procedure: 'weigh-the-bike' }) as const
 
@@ -30,7 +32,7 @@ export const inputs = {
   riderLoad: load('Load along the fork, with rider', 971),
   staticLoad: { ...load('Load along the fork, bike alone', 640), more: true },
   brakingLoad: { ...load('Load along the fork, braking', 2200), hint: 'From the braking calculator.', more: true },
-  travel: { kind: 'quantity', label: 'Full travel', quantity: 'length', unit: 'mm', range: [50, 350], step: 1, default: 120, more: true },
+  travel: { ...fullTravel, more: true },
 } as const
 
 export const outputs = {

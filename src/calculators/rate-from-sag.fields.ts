@@ -1,3 +1,5 @@
+import { fullTravel } from './fork.fields.ts'
+
 const tube = (label: string, hint: string, standard: number) =>
   ({ kind: 'quantity', label, hint, quantity: 'length', unit: 'mm', range: [10, 400], step: 0.1, default: standard, procedure: 'measure-front-sag' }) as const
 const onScale = (label: string, standard: number) =>
@@ -76,17 +78,7 @@ export const inputs = {
     more: true,
     when: { gas: 'sealed' },
   },
-  travel: {
-    kind: 'quantity',
-    label: 'Full travel',
-    quantity: 'length',
-    unit: 'mm',
-    range: [50, 350],
-    step: 1,
-    default: 120,
-    more: true,
-    when: { gas: 'sealed' },
-  },
+  travel: { ...fullTravel, more: true, when: { gas: 'sealed' } },
 } as const
 
 export const outputs = {

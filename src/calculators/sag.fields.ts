@@ -1,3 +1,5 @@
+import { fullTravelOrTypical, readingWithin } from './fork.fields.ts'
+
 const tube = (label: string, hint: string, low: number, standard: number) =>
   ({ kind: 'quantity', label, hint, quantity: 'length', unit: 'mm', range: [low, 400], step: 0.5, default: standard, procedure: 'measure-front-sag' }) as const
 
@@ -5,17 +7,7 @@ export const inputs = {
   extended: tube('Exposed tube, wheel hanging', 'Seal to the edge of the lower yoke, wheel clear of the ground.', 40, 150),
   settledDown: tube('Exposed tube, pushed down and let rise', 'Push down hard, let it come up slowly, read.', 10, 112),
   settledUp: tube('Exposed tube, lifted and let sink', 'Lift, let it sink slowly, read.', 10, 118),
-  travel: {
-    kind: 'quantity',
-    label: 'Full travel',
-    quantity: 'length',
-    unit: 'mm',
-    range: [50, 350],
-    step: 1,
-    default: 120,
-    typical: [110, 140],
-    typicalFrom: 'common practice for road bikes, no published source',
-  },
+  travel: fullTravelOrTypical,
   windowLow: {
     kind: 'quantity',
     label: 'Window, from',
@@ -28,17 +20,7 @@ export const inputs = {
     more: true,
   },
   windowHigh: { kind: 'quantity', label: 'Window, to', quantity: 'share', unit: '%', range: [0, 60], step: 1, default: 33, more: true },
-  readingPlusMinus: {
-    kind: 'quantity',
-    label: 'Each reading is within ±',
-    hint: 'A tape against a sitting rider: about 1 mm.',
-    quantity: 'length',
-    unit: 'mm',
-    range: [0, 5],
-    step: 0.1,
-    default: 1,
-    more: true,
-  },
+  readingPlusMinus: readingWithin('A tape against a sitting rider: about 1 mm.', 1),
 } as const
 
 export const outputs = {
