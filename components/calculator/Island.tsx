@@ -16,7 +16,7 @@ function idsHere(): string[] {
 // Loaded before the island's module is ready, so that a card is there at its first render, on the server as in the browser.
 const parts = new Map(await Promise.all(idsHere().map(async (id) => [id, await Promise.all([loadWork(id), loadFigure(id)])] as const)))
 
-export interface IslandProps extends CardProps {
+interface IslandProps extends CardProps {
   /** first, since the build reads it in the page */
   id: string
   statement: Statement

@@ -5,8 +5,8 @@ import type { Cell, Output, OutputValue, QuantityOutput, TableOutput } from '../
 import type { Evaluation } from '../../src/calculators/evaluate.ts'
 import { withSymbol } from '../../src/calculators/say.ts'
 import type { Say } from '../../src/calculators/say.ts'
+import { Folded } from '../figures/kit/Folded.tsx'
 import { useFollowed } from '../figures/kit/useFollowed.ts'
-import { Folded } from './Folded.tsx'
 import type { CalculatorState } from './useCalculator.ts'
 
 /** A difference of temperatures converts without its offset. */
@@ -172,7 +172,7 @@ export function Results({ state }: { state: CalculatorState }): JSX.Element {
   return (
     <div class="results" ref={place} hidden={state.evaluation.now === null}>
       {first}
-      {further && <Folded class="more-results" summary="More results" state={state} draw={(shown) => sheet(state, shown, true)} />}
+      {further && <Folded class="more-results" summary="More results" value={state.evaluation} draw={(shown) => sheet(state, shown, true)} />}
     </div>
   )
 }
@@ -197,7 +197,9 @@ export function ResultTables({ state }: { state: CalculatorState }): JSX.Element
   return (
     <div class="tables" ref={place} hidden={state.evaluation.now === null}>
       {first}
-      {further.length > 0 && <Folded summary={further.map(([, output]) => output.label).join(', ')} state={state} draw={(shown) => tables(further, shown)} />}
+      {further.length > 0 && (
+        <Folded summary={further.map(([, output]) => output.label).join(', ')} value={state.evaluation} draw={(shown) => tables(further, shown)} />
+      )}
     </div>
   )
 }

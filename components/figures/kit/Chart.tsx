@@ -60,7 +60,7 @@ function DrawnChart(props: ChartProps): JSX.Element {
         </svg>
         <figcaption>{caption}</figcaption>
       </figure>
-      <ChartTable {...table} />
+      <ChartTable table={table} />
     </>
   )
 }

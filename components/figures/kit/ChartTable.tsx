@@ -1,6 +1,6 @@
 import type { JSX } from 'preact'
-import { useEffect, useRef, useState } from 'preact/hooks'
 import type { ChartTableData } from './chart-types.ts'
+import { Folded } from './Folded.tsx'
 
 function Rows({ columns, rows }: Pick<ChartTableData, 'columns' | 'rows'>): JSX.Element {
   return (
@@ -30,23 +30,7 @@ function Rows({ columns, rows }: Pick<ChartTableData, 'columns' | 'rows'>): JSX.
   )
 }
 
-/**
- * The chart's numbers as a table, folded on screen and open in print. While it is folded its rows stay as they were last drawn, since dozens of cells that
- * nobody sees would cost as much as the chart at every move of a slider; opening it, or printing, draws them anew.
- */
-export function ChartTable({ caption, columns, rows }: ChartTableData): JSX.Element {
-  const [wanted, setWanted] = useState(false)
-  const drawn = useRef<JSX.Element | null>(null)
-  useEffect(() => {
-    const forPrint = (): void => setWanted(true)
-    addEventListener('beforeprint', forPrint)
-    return () => removeEventListener('beforeprint', forPrint)
-  }, [])
-  if (wanted || drawn.current === null) drawn.current = <Rows columns={columns} rows={rows} />
-  return (
-    <details class="fig-table" onToggle={(event) => setWanted(event.currentTarget.open)}>
-      <summary>{caption}</summary>
-      {drawn.current}
-    </details>
-  )
+/** The chart's numbers as a table, folded on screen and open in print. */
+export function ChartTable({ table }: { table: ChartTableData }): JSX.Element {
+  return <Folded class="fig-table" summary={table.caption} value={table} draw={Rows} />
 }
