@@ -6,5 +6,7 @@ import { within } from './domain.ts'
  * Source: ISO 2533 (p₀(1 − 6.5 K/km·h/288.15 K)^5.25588, the constants from memory).
  */
 export function standardPressure(altitude: number): number {
-  return ATMOSPHERE * (1 - (0.0065 * within('altitude', altitude, -500, 11_000)) / 288.15) ** 5.25588
+  return (
+    ATMOSPHERE * (1 - (0.0065 * within('altitude', altitude, -500, 11_000)) / 288.15) ** 5.25588
+  )
 }

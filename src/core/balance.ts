@@ -30,13 +30,33 @@ export interface Balance {
 
 /** A balance to write into. */
 export function blankBalance(): Balance {
-  const places = { carriedX: 0, carriedZ: 0, pivotX: 0, pivotZ: 0 }
-  const forces = { frontBeyond: 0, rearBeyond: 0, rearMoment: 0, forkForce: 0, rearForce: 0, front: 0, rear: 0 }
-  return { at: blankAttitude(), ...places, ...forces, frontPerFront: 0, frontPerRear: 0, rearPerFront: 0, rearPerRear: 0 }
+  return {
+    at: blankAttitude(),
+    carriedX: 0,
+    carriedZ: 0,
+    pivotX: 0,
+    pivotZ: 0,
+    frontBeyond: 0,
+    rearBeyond: 0,
+    rearMoment: 0,
+    forkForce: 0,
+    rearForce: 0,
+    front: 0,
+    rear: 0,
+    frontPerFront: 0,
+    frontPerRear: 0,
+    rearPerFront: 0,
+    rearPerRear: 0,
+  }
 }
 
 /** Loads and unbalanced forces of a scene at used travels [m], written into `out`: moments about the rear contact, the axle and the pivot. */
-export function balanceAt(scene: Scene, frontTravel: number, rearTravel: number, out: Balance): void {
+export function balanceAt(
+  scene: Scene,
+  frontTravel: number,
+  rearTravel: number,
+  out: Balance,
+): void {
   const { body, carried, gravity: g, deceleration: a } = scene
   const at = takeAttitude(body, frontTravel, rearTravel, out.at)
   const { arm, sinPitch, cosPitch } = at
@@ -47,17 +67,30 @@ export function balanceAt(scene: Scene, frontTravel: number, rearTravel: number,
   out.carriedZ = x * sinPitch + z * cosPitch
   out.pivotX = arm * cosPitch - pivotZ * sinPitch
   out.pivotZ = arm * sinPitch + pivotZ * cosPitch
-  out.frontBeyond = (carried.mass * (g * out.carriedX + a * out.carriedZ) + scene.axleInertia) / at.wheelbase
+  out.frontBeyond =
+    (carried.mass * (g * out.carriedX + a * out.carriedZ) + scene.axleInertia) / at.wheelbase
   out.rearBeyond = carried.mass * g - out.frontBeyond
-  out.rearMoment = out.pivotX * out.rearBeyond + out.pivotZ * scene.rearDrag + body.rearRadius * scene.rearBrake
+  out.rearMoment =
+    out.pivotX * out.rearBeyond +
+    out.pivotZ * scene.rearDrag +
+    (body.rearRadius * scene.rearBrake + scene.rearSpin)
   out.forkForce = forkCurveForce(scene.fork, frontTravel)
   out.rearForce = rearCurveForce(scene.rear, rearTravel)
-  out.front = out.frontBeyond * at.cosRake + scene.frontDrag * at.sinRake - out.forkForce - scene.frontFriction
+  out.front =
+    out.frontBeyond * at.cosRake +
+    scene.frontDrag * at.sinRake -
+    out.forkForce -
+    scene.frontFriction
   out.rear = out.rearMoment / arm - out.rearForce - scene.rearFriction
 }
 
 /** The changes of the unbalanced forces with each travel, written into an `out` that holds the balance at the same travels. */
-export function balanceSlopes(scene: Scene, frontTravel: number, rearTravel: number, out: Balance): void {
+export function balanceSlopes(
+  scene: Scene,
+  frontTravel: number,
+  rearTravel: number,
+  out: Balance,
+): void {
   const { body } = scene
   loadSlopes(scene, out, 0, 0, -body.sinRake, body.cosRake)
   out.frontPerFront = slopes.front - forkCurveRate(scene.fork, frontTravel)
@@ -72,17 +105,30 @@ const slopes = { front: 0, rear: 0 }
 
 // What the springs must hold, differentiated by one travel: `slide` is how the rear axle moves in the chassis per metre of it, `stretch`
 // how the line from rear to front axle changes.
-function loadSlopes(scene: Scene, now: Balance, slideX: number, slideZ: number, stretchX: number, stretchZ: number): void {
+function loadSlopes(
+  scene: Scene,
+  now: Balance,
+  slideX: number,
+  slideZ: number,
+  stretchX: number,
+  stretchZ: number,
+): void {
   const { body, carried, gravity, deceleration } = scene
   const { vx, vz, wheelbase, arm, sinPitch, cosPitch, sinRake, cosRake } = now.at
   const span = vx * vx + vz * vz
   const along = vx * stretchX + vz * stretchZ
-  const turn = ((body.rearRadius - body.frontRadius) * along) / (span * wheelbase) - (vx * stretchZ - vz * stretchX) / span
+  const turn =
+    ((body.rearRadius - body.frontRadius) * along) / (span * wheelbase) -
+    (vx * stretchZ - vz * stretchX) / span
   const shiftX = slideX * cosPitch - slideZ * sinPitch
   const shiftZ = slideX * sinPitch + slideZ * cosPitch
-  const moved = gravity * (-now.carriedZ * turn - shiftX) + deceleration * (now.carriedX * turn - shiftZ)
+  const moved =
+    gravity * (-now.carriedZ * turn - shiftX) + deceleration * (now.carriedX * turn - shiftZ)
   const load = (carried.mass * moved - (now.frontBeyond * along) / wheelbase) / wheelbase
-  const moment = (-now.pivotZ * turn - shiftX) * now.rearBeyond - now.pivotX * load + (now.pivotX * turn - shiftZ) * scene.rearDrag
+  const moment =
+    (-now.pivotZ * turn - shiftX) * now.rearBeyond -
+    now.pivotX * load +
+    (now.pivotX * turn - shiftZ) * scene.rearDrag
   slopes.front = load * cosRake + (scene.frontDrag * cosRake - now.frontBeyond * sinRake) * turn
   slopes.rear = (moment + (now.rearMoment / arm) * slideX) / arm
 }

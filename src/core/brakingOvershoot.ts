@@ -19,12 +19,17 @@ export function brakingOvershoot(
   { dampingRatios, rampTimes }: { dampingRatios: readonly number[]; rampTimes: readonly number[] },
 ): [number, number] {
   const change = Math.max(0, braking.frontTravel - rider.frontTravel)
-  const stiffness = meanSlope(fork, rider.frontTravel, braking.frontTravel, state) / Math.cos(rider.rake) ** 2
+  const stiffness =
+    meanSlope(fork, rider.frontTravel, braking.frontTravel, state) / Math.cos(rider.rake) ** 2
   const mass = rider.forkForce / (STANDARD_GRAVITY * Math.cos(rider.rake))
   const frequency = stiffness > 0 && mass > 0 ? naturalFrequency({ mass, stiffness }) : null
   const shares = list('dampingRatios', dampingRatios, 1).flatMap((dampingRatio) =>
     list('rampTimes', rampTimes, 1).map((rampTime) =>
-      rampOvershoot({ dampingRatio, naturalFrequency: frequency ?? 1, rampTime: frequency === null ? 0 : nonNegative('rampTimes', rampTime) }),
+      rampOvershoot({
+        dampingRatio,
+        naturalFrequency: frequency ?? 1,
+        rampTime: frequency === null ? 0 : nonNegative('rampTimes', rampTime),
+      }),
     ),
   )
   return [change * Math.min(...shares), change * Math.max(...shares)]

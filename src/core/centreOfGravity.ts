@@ -1,4 +1,12 @@
-import { DomainError, finite, nonNegative, oneOf, positive, record, representable } from './domain.ts'
+import {
+  DomainError,
+  finite,
+  nonNegative,
+  oneOf,
+  positive,
+  record,
+  representable,
+} from './domain.ts'
 import { propagate } from './uncertainty.ts'
 
 /**
@@ -22,13 +30,21 @@ export interface LiftWeighing {
  * uncertainty [m]. Exact in the lift: no small angles. Refuses lengths not above 0, a lift beyond the wheelbase, and a raised load above the whole.
  * Source: moments about the axle that stays down, before and after turning the bike by the lift.
  */
-export function centreOfGravityHeight(weighing: LiftWeighing & { uncertainty: { load: number; length?: number } }): { height: number; uncertainty: number }
+export function centreOfGravityHeight(
+  weighing: LiftWeighing & { uncertainty: { load: number; length?: number } },
+): { height: number; uncertainty: number }
 export function centreOfGravityHeight(weighing: LiftWeighing & { uncertainty?: undefined }): number
-export function centreOfGravityHeight(weighing: LiftWeighing): number | { height: number; uncertainty: number }
-export function centreOfGravityHeight(weighing: LiftWeighing): number | { height: number; uncertainty: number } {
+export function centreOfGravityHeight(
+  weighing: LiftWeighing,
+): number | { height: number; uncertainty: number }
+export function centreOfGravityHeight(
+  weighing: LiftWeighing,
+): number | { height: number; uncertainty: number } {
   const { lifted, lift, frontRadius, rearRadius, uncertainty } = record('weighing', weighing)
   const rear = oneOf('lifted', lifted, ['front', 'rear']) === 'rear'
-  const [stays, goes] = rear ? [weighing.frontLevel, weighing.rearLevel] : [weighing.rearLevel, weighing.frontLevel]
+  const [stays, goes] = rear
+    ? [weighing.frontLevel, weighing.rearLevel]
+    : [weighing.rearLevel, weighing.frontLevel]
   const [down, up] = rear ? [frontRadius, rearRadius] : [rearRadius, frontRadius]
   refuse(weighing, stays + goes)
   const values = [weighing.wheelbase, lift, down, up, stays, goes, weighing.otherWheelRaised]
@@ -45,15 +61,26 @@ function refuse(weighing: LiftWeighing, total: number): void {
   nonNegative('rearLevel', weighing.rearLevel)
   positive('frontRadius', weighing.frontRadius)
   positive('rearRadius', weighing.rearRadius)
-  if (total === 0) throw new DomainError('rearLevel', weighing.rearLevel, 'must not be 0 when the front reads 0')
+  if (total === 0)
+    throw new DomainError('rearLevel', weighing.rearLevel, 'must not be 0 when the front reads 0')
   const raised = nonNegative('otherWheelRaised', weighing.otherWheelRaised)
-  if (raised > total) throw new DomainError('otherWheelRaised', raised, 'must not be above both level loads together')
-  if (positive('lift', weighing.lift) >= wheelbase) throw new DomainError('lift', weighing.lift, 'must be below the wheelbase')
+  if (raised > total)
+    throw new DomainError('otherWheelRaised', raised, 'must not be above both level loads together')
+  if (positive('lift', weighing.lift) >= wheelbase)
+    throw new DomainError('lift', weighing.lift, 'must be below the wheelbase')
 }
 
 /** `down` and `up` are the radii of the wheel that stays down and of the lifted one; `back` counts from the axle that stays down. */
 function height(values: number[]): number {
-  const [wheelbase, lift, down, up, stays, goes, raised] = values as [number, number, number, number, number, number, number]
+  const [wheelbase, lift, down, up, stays, goes, raised] = values as [
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ]
   const total = stays + goes
   const rise = up - down
   const reach = Math.sqrt(finite('lift', wheelbase ** 2 + rise ** 2 - (rise + lift) ** 2))

@@ -21,7 +21,13 @@ export interface Geometry {
   forkOffset: number
   tubeRaise?: number
   rearRaise?: number
-  datum: { frontTravel: number; rearTravel: number; frontRadius?: number; rearRadius?: number; forkOffset?: number }
+  datum: {
+    frontTravel: number
+    rearTravel: number
+    frontRadius?: number
+    rearRadius?: number
+    forkOffset?: number
+  }
 }
 
 /** Where a chassis stands with its travels used: angles [rad], lengths [m], points in the ground frame [m]. Pitch is positive nose-up. */
@@ -70,17 +76,38 @@ export interface Attitude {
 
 /** An attitude to write into. */
 export function blankAttitude(): Attitude {
-  return { rearX: 0, rearZ: 0, arm: 0, vx: 0, vz: 0, wheelbase: 0, sinPitch: 0, cosPitch: 1, sinRake: 0, cosRake: 1 }
+  return {
+    rearX: 0,
+    rearZ: 0,
+    arm: 0,
+    vx: 0,
+    vz: 0,
+    wheelbase: 0,
+    sinPitch: 0,
+    cosPitch: 1,
+    sinRake: 0,
+    cosRake: 1,
+  }
 }
 
 /** A geometry ready to pose; refuses lengths and angles that make no sense. */
 export function chassis(geometry: Geometry): Chassis {
-  const { wheelbase, rake, pivot, frontRadius, rearRadius, forkOffset, datum } = record('geometry', geometry)
+  const { wheelbase, rake, pivot, frontRadius, rearRadius, forkOffset, datum } = record(
+    'geometry',
+    geometry,
+  )
   nonNegative('datum.frontTravel', record('datum', datum).frontTravel)
   nonNegative('datum.rearTravel', datum.rearTravel)
-  const frontRadius0 = positive('datum.frontRadius', datum.frontRadius ?? positive('frontRadius', frontRadius))
-  const rearRadius0 = positive('datum.rearRadius', datum.rearRadius ?? positive('rearRadius', rearRadius))
-  const offsetChange = finite('forkOffset', forkOffset) - finite('datum.forkOffset', datum.forkOffset ?? forkOffset)
+  const frontRadius0 = positive(
+    'datum.frontRadius',
+    datum.frontRadius ?? positive('frontRadius', frontRadius),
+  )
+  const rearRadius0 = positive(
+    'datum.rearRadius',
+    datum.rearRadius ?? positive('rearRadius', rearRadius),
+  )
+  const offsetChange =
+    finite('forkOffset', forkOffset) - finite('datum.forkOffset', datum.forkOffset ?? forkOffset)
   const sinRake = Math.sin(usableRake(rake))
   const cosRake = Math.cos(rake)
   const shortening = finite('tubeRaise', geometry.tubeRaise ?? 0) - datum.frontTravel
@@ -106,11 +133,21 @@ export function chassis(geometry: Geometry): Chassis {
  * Poses a chassis at used travels [m]; refuses a swing arm that does not reach, and wheels that do not stand apart.
  * Pitch comes as sine and cosine, from turning the line of the axles until both wheels touch the ground: no angle is needed to find loads.
  */
-export function takeAttitude(body: Chassis, frontTravel: number, rearTravel: number, out: Attitude): Attitude {
+export function takeAttitude(
+  body: Chassis,
+  frontTravel: number,
+  rearTravel: number,
+  out: Attitude,
+): Attitude {
   const { pivot, sinRake, cosRake } = body
   out.rearZ = body.rearHeight + rearTravel
   const reach = body.armSquared - (out.rearZ - pivot.z) ** 2
-  if (!(reach > 0)) throw new DomainError('rearTravel', rearTravel, 'must leave the rear axle within reach of the swing arm')
+  if (!(reach > 0))
+    throw new DomainError(
+      'rearTravel',
+      rearTravel,
+      'must leave the rear axle within reach of the swing arm',
+    )
   out.arm = Math.sqrt(reach)
   out.rearX = pivot.x - out.arm
   out.vx = body.front.x - frontTravel * sinRake - out.rearX
@@ -118,13 +155,23 @@ export function takeAttitude(body: Chassis, frontTravel: number, rearTravel: num
   const rise = body.frontRadius - body.rearRadius
   const span = out.vx * out.vx + out.vz * out.vz
   const base = span - rise * rise
-  if (!(base > 0)) throw new DomainError('wheelbase', Math.sqrt(span), 'must keep the axles further apart than the radii differ')
+  if (!(base > 0))
+    throw new DomainError(
+      'wheelbase',
+      Math.sqrt(span),
+      'must keep the axles further apart than the radii differ',
+    )
   out.wheelbase = Math.sqrt(base)
   out.cosPitch = (out.vx * out.wheelbase + out.vz * rise) / span
   out.sinPitch = (out.vx * rise - out.vz * out.wheelbase) / span
   out.sinRake = sinRake * out.cosPitch + cosRake * out.sinPitch
   out.cosRake = cosRake * out.cosPitch - sinRake * out.sinPitch
-  if (!(out.cosRake > 0)) throw new DomainError('rake', Math.atan2(out.sinRake, out.cosRake), 'must stay short of a level steering axis')
+  if (!(out.cosRake > 0))
+    throw new DomainError(
+      'rake',
+      Math.atan2(out.sinRake, out.cosRake),
+      'must stay short of a level steering axis',
+    )
   return out
 }
 
@@ -151,11 +198,28 @@ export function poseOf(body: Chassis, at: Attitude): Pose {
 }
 
 /**
+ * A place on a chassis [m, chassis frame] from where it is in the ground frame [m] of a pose: `toGround` undone. Refuses places that are no
+ * numbers. Source: a turn by the pitch, undone.
+ */
+export function toChassis({ toGround, pitch }: Pose, place: Point): Point {
+  const origin = toGround({ x: 0, z: 0 })
+  const x = finite('place.x', record('place', place).x) - origin.x
+  const z = finite('place.z', place.z) - origin.z
+  const [sin, cos] = [Math.sin(pitch), Math.cos(pitch)]
+  return { x: x * cos + z * sin, z: z * cos - x * sin }
+}
+
+/**
  * The pose of a chassis at used travels [m]: exact, without small angles. Refuses travels below 0 and geometry that cannot be built.
  * Source: rigid-body geometry of a fork that slides along the steering axis and a rear axle on an arc about the pivot.
  */
 export function pose(geometry: Geometry, frontTravel: number, rearTravel: number): Pose {
   const body = chassis(geometry)
-  const at = takeAttitude(body, nonNegative('frontTravel', frontTravel), nonNegative('rearTravel', rearTravel), blankAttitude())
+  const at = takeAttitude(
+    body,
+    nonNegative('frontTravel', frontTravel),
+    nonNegative('rearTravel', rearTravel),
+    blankAttitude(),
+  )
   return poseOf(body, at)
 }

@@ -20,12 +20,15 @@ export function lawOf(name: string, law: Law): (speed: number) => number {
   oneOf(`${name}.kind`, record(name, law).kind, ['linear', 'square', 'digressive'])
   if (law.kind === 'digressive') {
     const { velocity, force } = record(`${name}.knee`, law.knee)
-    const before = nonNegative(`${name}.knee.force`, force) / positive(`${name}.knee.velocity`, velocity)
+    const before =
+      nonNegative(`${name}.knee.force`, force) / positive(`${name}.knee.velocity`, velocity)
     const after = nonNegative(`${name}.after`, law.after)
     return (speed) => (speed <= velocity ? before * speed : force + after * (speed - velocity))
   }
   const coefficient = nonNegative(`${name}.coefficient`, law.coefficient)
-  return law.kind === 'linear' ? (speed) => coefficient * speed : (speed) => coefficient * speed * speed
+  return law.kind === 'linear'
+    ? (speed) => coefficient * speed
+    : (speed) => coefficient * speed * speed
 }
 
 /** Speed of a law's knee [m/s], or null. */
@@ -35,7 +38,11 @@ export function kneeOf(law: Law): number | null {
 
 /** Whether both ways are one straight line, so that nothing changes where the damper turns round. */
 export function isOneLine({ compression, rebound }: Damper): boolean {
-  return compression.kind === 'linear' && rebound.kind === 'linear' && compression.coefficient === rebound.coefficient
+  return (
+    compression.kind === 'linear' &&
+    rebound.kind === 'linear' &&
+    compression.coefficient === rebound.coefficient
+  )
 }
 
 /**

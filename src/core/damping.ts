@@ -20,7 +20,9 @@ export interface DampedMass extends MassOnSpring {
  */
 export function naturalFrequency(system: MassOnSpring): number {
   const { mass, stiffness } = record('system', system)
-  return Math.sqrt(representable('stiffness', positive('stiffness', stiffness) / positive('mass', mass)))
+  return Math.sqrt(
+    representable('stiffness', positive('stiffness', stiffness) / positive('mass', mass)),
+  )
 }
 
 /**
@@ -28,13 +30,16 @@ export function naturalFrequency(system: MassOnSpring): number {
  * refuses 0 and below. Preload is part of the deflection: it counts from the free length. Source: Rao, ch. 2.
  */
 export function staticDeflectionFrequency(deflection: number): number {
-  return Math.sqrt(representable('deflection', STANDARD_GRAVITY / positive('deflection', deflection)))
+  return Math.sqrt(
+    representable('deflection', STANDARD_GRAVITY / positive('deflection', deflection)),
+  )
 }
 
 /** Damping ratio c/(2√(k m)) [1] from mass [kg], stiffness [N/m] and damping [N s/m]; refuses a damping below 0. Source: Rao, ch. 2. */
 export function dampingRatio(system: DampedMass): number {
   const { mass, stiffness, damping } = record('system', system)
-  const critical = 2 * Math.sqrt(positive('stiffness', stiffness)) * Math.sqrt(positive('mass', mass))
+  const critical =
+    2 * Math.sqrt(positive('stiffness', stiffness)) * Math.sqrt(positive('mass', mass))
   return representable('damping', nonNegative('damping', damping) / critical)
 }
 
@@ -44,7 +49,12 @@ export function dampingRatio(system: DampedMass): number {
  */
 export function logDecrement(dampingRatio: number): number {
   const ratio = nonNegative('dampingRatio', dampingRatio)
-  if (ratio >= 1) throw new DomainError('dampingRatio', ratio, 'must be below 1: from 1 on nothing swings, so there are no peaks to compare')
+  if (ratio >= 1)
+    throw new DomainError(
+      'dampingRatio',
+      ratio,
+      'must be below 1: from 1 on nothing swings, so there are no peaks to compare',
+    )
   return (2 * Math.PI * ratio) / Math.sqrt((1 - ratio) * (1 + ratio))
 }
 
@@ -62,7 +72,10 @@ export function stepOvershoot(dampingRatio: number): number {
  * Displacement [m] of a released mass at `time` [s ≥ 0], from its displacement [m] and velocity [m/s] at time 0;
  * mass [kg], stiffness [N/m ≥ 0], damping [N s/m ≥ 0], any damping ratio. Refuses a time below 0. Source: Rao, ch. 2.
  */
-export function dampedFree(system: DampedMass & { displacement: number; velocity: number }, time: number): number {
+export function dampedFree(
+  system: DampedMass & { displacement: number; velocity: number },
+  time: number,
+): number {
   record('system', system)
   const mass = positive('mass', system.mass)
   const decay = nonNegative('damping', system.damping) / (2 * mass)
@@ -73,20 +86,30 @@ export function dampedFree(system: DampedMass & { displacement: number; velocity
   const discriminant = decay * decay - square
   if (discriminant < 0) {
     const w = Math.sqrt(-discriminant)
-    return representable('displacement', Math.exp(-decay * t) * (start * Math.cos(w * t) + ((speed + decay * start) / w) * Math.sin(w * t)))
+    return representable(
+      'displacement',
+      Math.exp(-decay * t) *
+        (start * Math.cos(w * t) + ((speed + decay * start) / w) * Math.sin(w * t)),
+    )
   }
   // Written with the slow root alone, so that nothing overflows at long times, and the critical case is the limit w → 0.
   const w = Math.sqrt(discriminant)
   const slow = decay + w > 0 ? -square / (decay + w) : 0
   const spread = w > 0 ? -Math.expm1(-2 * w * t) / (2 * w) : t
-  return representable('displacement', Math.exp(slow * t) * (start + (speed - slow * start) * spread))
+  return representable(
+    'displacement',
+    Math.exp(slow * t) * (start + (speed - slow * start) * spread),
+  )
 }
 
 /**
  * Share [1] of a shaking road's amplitude that reaches the body: √(1 + (2ζr)²)/√((1 − r²)² + (2ζr)²), r the road's
  * frequency over the natural one. Refuses values below 0, and r = 1 without damping, where there is no bound. Source: Rao, ch. 3.
  */
-export function transmissibility(shaking: { frequencyRatio: number; dampingRatio: number }): number {
+export function transmissibility(shaking: {
+  frequencyRatio: number
+  dampingRatio: number
+}): number {
   record('shaking', shaking)
   const r = nonNegative('frequencyRatio', shaking.frequencyRatio)
   const zeta = nonNegative('dampingRatio', shaking.dampingRatio)
@@ -96,7 +119,11 @@ export function transmissibility(shaking: { frequencyRatio: number; dampingRatio
   if (!Number.isFinite(damped)) return 1
   const share = Math.hypot(r <= 1 ? 1 : u * u, damped) / Math.hypot((1 - u) * (1 + u), damped)
   if (Number.isFinite(share)) return share
-  throw new DomainError('dampingRatio', zeta, 'must be above 0 at a frequency ratio of 1: without damping the swing grows without bound')
+  throw new DomainError(
+    'dampingRatio',
+    zeta,
+    'must be above 0 at a frequency ratio of 1: without damping the swing grows without bound',
+  )
 }
 
 /** One end of a bike as two masses on two springs, rates at the wheel. */
@@ -124,5 +151,8 @@ export function quarterVehicle(end: QuarterVehicle): { body: number; wheel: numb
   const half = (coupling + tyre + body) / 2
   const root = Math.sqrt(((coupling + tyre - body) / 2) ** 2 + body * coupling)
   const fast = half + root
-  return { body: Math.sqrt(body) * Math.sqrt(tyre / representable('tyreRate', fast)), wheel: Math.sqrt(fast) }
+  return {
+    body: Math.sqrt(body) * Math.sqrt(tyre / representable('tyreRate', fast)),
+    wheel: Math.sqrt(fast),
+  }
 }

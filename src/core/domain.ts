@@ -44,35 +44,48 @@ export function nonNegative(parameter: string, value: unknown): number {
 /** Refuses what is not a finite number from low to high, both ends included. */
 export function within(parameter: string, value: unknown, low: number, high: number): number {
   const number = finite(parameter, value)
-  if (number < low || number > high) throw new DomainError(parameter, value, `must lie from ${low} to ${high}`)
+  if (number < low || number > high)
+    throw new DomainError(parameter, value, `must lie from ${low} to ${high}`)
   return number
 }
 
 /** Refuses what is not a finite number strictly between low and high. */
 export function between(parameter: string, value: unknown, low: number, high: number): number {
   const number = finite(parameter, value)
-  if (number <= low || number >= high) throw new DomainError(parameter, value, `must lie between ${low} and ${high}, ends excluded`)
+  if (number <= low || number >= high)
+    throw new DomainError(parameter, value, `must lie between ${low} and ${high}, ends excluded`)
   return number
 }
 
 /** Refuses what is not a whole number of at least `least`. */
 export function wholeNumber(parameter: string, value: unknown, least = 0): number {
   const number = finite(parameter, value)
-  if (!Number.isInteger(number) || number < least) throw new DomainError(parameter, value, `must be a whole number of at least ${least}`)
+  if (!Number.isInteger(number) || number < least)
+    throw new DomainError(parameter, value, `must be a whole number of at least ${least}`)
   return number
 }
 
 /** Refuses a text that is not one of the options. */
-export function oneOf<Option extends string>(parameter: string, value: unknown, options: readonly Option[]): Option {
+export function oneOf<Option extends string>(
+  parameter: string,
+  value: unknown,
+  options: readonly Option[],
+): Option {
   const found = options.find((option) => option === value)
-  if (found === undefined) throw new DomainError(parameter, value, `must be one of ${options.join(', ')}`)
+  if (found === undefined)
+    throw new DomainError(parameter, value, `must be one of ${options.join(', ')}`)
   return found
 }
 
 /** Refuses what is not a list of at least `least` entries. */
-export function list<Entry>(parameter: string, value: readonly Entry[], least = 0): readonly Entry[] {
+export function list<Entry>(
+  parameter: string,
+  value: readonly Entry[],
+  least = 0,
+): readonly Entry[] {
   if (!Array.isArray(value)) throw new DomainError(parameter, value, 'must be a list')
-  if (value.length < least) throw new DomainError(parameter, value, `must hold at least ${least} entries`)
+  if (value.length < least)
+    throw new DomainError(parameter, value, `must hold at least ${least} entries`)
   return value
 }
 
@@ -86,6 +99,7 @@ export function record<Fields extends object>(parameter: string, value: Fields):
 
 /** Refuses a result that outgrew the range of a number, because the arguments were far from anything that can be built. */
 export function representable(parameter: string, result: number): number {
-  if (!Number.isFinite(result)) throw new DomainError(parameter, result, 'is too large or too small to compute with')
+  if (!Number.isFinite(result))
+    throw new DomainError(parameter, result, 'is too large or too small to compute with')
   return result
 }

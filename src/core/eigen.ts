@@ -96,7 +96,8 @@ function turn(h: Matrix, k: number, high: number, x: number, y: number, z: numbe
   }
 }
 
-const lengthOf = (x: number, y: number, z: number): number => (z === 0 ? Math.hypot(x, y) : Math.hypot(x, y, z))
+const lengthOf = (x: number, y: number, z: number): number =>
+  z === 0 ? Math.hypot(x, y) : Math.hypot(x, y, z)
 
 /** One implicit double-shift QR sweep (Francis) over rows low…high, with shifts of this mean and of this imaginary part squared. */
 export function sweep(h: Matrix, low: number, high: number, mean: number, spread: number): void {
@@ -134,7 +135,12 @@ function blockStart(h: Matrix, high: number, size: number): number {
  * Source: Anderson et al., LAPACK's dlahqr, after Day 1996.
  */
 export function shifts(h: Matrix, high: number, tries: number): [number, number] {
-  const [a, b, c, d] = [at(h, high - 1, high - 1), at(h, high - 1, high), at(h, high, high - 1), at(h, high, high)]
+  const [a, b, c, d] = [
+    at(h, high - 1, high - 1),
+    at(h, high - 1, high),
+    at(h, high, high - 1),
+    at(h, high, high),
+  ]
   if (tries % 10 === 0) {
     const size = Math.abs(c) + Math.abs(at(h, high - 1, high - 2))
     return [d + 0.75 * size, 0.4375 * size * size]
@@ -160,7 +166,10 @@ export function eigenvalues(matrix: readonly (readonly number[])[]): Complex[] {
   while (high >= 0) {
     const low = blockStart(h, high, tries > 30 ? whole() * 2 ** ((tries - 30) / 30) : 0)
     if (low === high) found.push({ re: at(h, high, high), im: 0 })
-    else if (low === high - 1) found.push(...blockEigenvalues(at(h, low, low), at(h, low, high), at(h, high, low), at(h, high, high)))
+    else if (low === high - 1)
+      found.push(
+        ...blockEigenvalues(at(h, low, low), at(h, low, high), at(h, high, low), at(h, high, high)),
+      )
     else {
       tries += 1
       if (tries > 300) throw new Error('the QR iteration did not settle')

@@ -23,7 +23,16 @@ export interface End {
 
 /** What a watched quantity's passing through 0 means, rising and falling. */
 export type RideEventKind =
-  'compression' | 'rebound' | 'aboveKnee' | 'belowKnee' | 'bottoms' | 'leavesBottomStop' | 'topsOut' | 'leavesTopStop' | 'lands' | 'leavesRoad'
+  | 'compression'
+  | 'rebound'
+  | 'aboveKnee'
+  | 'belowKnee'
+  | 'bottoms'
+  | 'leavesBottomStop'
+  | 'topsOut'
+  | 'leavesTopStop'
+  | 'lands'
+  | 'leavesRoad'
 
 /** A quantity that the ride must not step over: its value, how small counts as 0, and what its passing 0 is called. */
 export interface Watch {
@@ -49,7 +58,8 @@ function withStops(end: End): (x: number) => number {
   const { travel, stopRate } = end
   const force = (x: number): number => {
     const value = end.force(x)
-    if (!Number.isFinite(value)) throw new DomainError('end.force', value, `must return a finite number at travel ${x}`)
+    if (!Number.isFinite(value))
+      throw new DomainError('end.force', value, `must return a finite number at travel ${x}`)
     return value
   }
   return (x) => {
@@ -63,7 +73,9 @@ function rest(force: (x: number) => number, { travel, stopRate }: End, weight: n
   const short = force(0) - weight
   if (short >= 0) return -short / stopRate
   const over = force(travel) - weight
-  return over <= 0 ? travel - over / stopRate : bracketedRoot((x) => force(x) - weight, 0, travel, short, over)
+  return over <= 0
+    ? travel - over / stopRate
+    : bracketedRoot((x) => force(x) - weight, 0, travel, short, over)
 }
 
 /** The equations of one end over a road; refuses masses, rates and travel of 0 or below. */
@@ -73,17 +85,20 @@ export function motionOf(end: End, road: Road): Motion {
   const tyreRate = positive('end.tyreRate', end.tyreRate)
   positive('end.travel', end.travel)
   positive('end.stopRate', end.stopRate)
-  if (typeof end.force !== 'function') throw new DomainError('end.force', end.force, 'must be a function of travel')
+  if (typeof end.force !== 'function')
+    throw new DomainError('end.force', end.force, 'must be a function of travel')
   const compression = lawOf('end.damper.compression', record('end.damper', end.damper).compression)
   const rebound = lawOf('end.damper.rebound', end.damper.rebound)
   const force = withStops(end)
   const restTravel = rest(force, end, body * STANDARD_GRAVITY)
   const restLoad = (body + wheel) * STANDARD_GRAVITY
-  const tyreStretch = (time: number, y: Float64Array): number => restLoad + tyreRate * (road.height(time) - y[2]!)
+  const tyreStretch = (time: number, y: Float64Array): number =>
+    restLoad + tyreRate * (road.height(time) - y[2]!)
   const tyreForce = (time: number, y: Float64Array): number => Math.max(0, tyreStretch(time, y))
   const slopes = (time: number, y: Float64Array, slope: Float64Array): void => {
     const closing = y[3]! - y[1]!
-    const suspension = force(restTravel + y[2]! - y[0]!) + (closing >= 0 ? compression(closing) : -rebound(-closing))
+    const suspension =
+      force(restTravel + y[2]! - y[0]!) + (closing >= 0 ? compression(closing) : -rebound(-closing))
     slope[0] = y[1]!
     slope[1] = suspension / body - STANDARD_GRAVITY
     slope[2] = y[3]!
@@ -103,11 +118,34 @@ function watchesOf(end: End, restTravel: number, tyreStretch: Watch['value']): W
   const watches: Watch[] = [
     { value: tyreStretch, band: FORCE_BAND, startSide: 1, rising: 'lands', falling: 'leavesRoad' },
     { value: (_, y) => travel(y), band: TRAVEL_BAND, rising: 'leavesTopStop', falling: 'topsOut' },
-    { value: (_, y) => travel(y) - end.travel, band: TRAVEL_BAND, rising: 'bottoms', falling: 'leavesBottomStop' },
+    {
+      value: (_, y) => travel(y) - end.travel,
+      band: TRAVEL_BAND,
+      rising: 'bottoms',
+      falling: 'leavesBottomStop',
+    },
   ]
-  if (!isOneLine(end.damper)) watches.push({ value: (_, y) => closing(y), band: SPEED_BAND, rising: 'compression', falling: 'rebound' })
+  if (!isOneLine(end.damper))
+    watches.push({
+      value: (_, y) => closing(y),
+      band: SPEED_BAND,
+      rising: 'compression',
+      falling: 'rebound',
+    })
   const [knee, reboundKnee] = [kneeOf(end.damper.compression), kneeOf(end.damper.rebound)]
-  if (knee !== null) watches.push({ value: (_, y) => closing(y) - knee, band: SPEED_BAND, rising: 'aboveKnee', falling: 'belowKnee' })
-  if (reboundKnee !== null) watches.push({ value: (_, y) => -closing(y) - reboundKnee, band: SPEED_BAND, rising: 'aboveKnee', falling: 'belowKnee' })
+  if (knee !== null)
+    watches.push({
+      value: (_, y) => closing(y) - knee,
+      band: SPEED_BAND,
+      rising: 'aboveKnee',
+      falling: 'belowKnee',
+    })
+  if (reboundKnee !== null)
+    watches.push({
+      value: (_, y) => -closing(y) - reboundKnee,
+      band: SPEED_BAND,
+      rising: 'aboveKnee',
+      falling: 'belowKnee',
+    })
   return watches
 }

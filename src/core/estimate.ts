@@ -32,7 +32,16 @@ export interface SpringEstimate {
  * Correlation is null when nothing is uncertain. Refuses readings or forces in the wrong order. Source: JCGM 100:2008, 5.1.2 and F.1.2.
  */
 export function estimateSpring(readings: SpringReadings): SpringEstimate {
-  const { extended, staticReading, riderReading, staticForce, riderForce, uncertainty, wanted = 0.1, fork } = record('readings', readings)
+  const {
+    extended,
+    staticReading,
+    riderReading,
+    staticForce,
+    riderForce,
+    uncertainty,
+    wanted = 0.1,
+    fork,
+  } = record('readings', readings)
   inOrder(readings)
   const deeper = staticReading - riderReading
   const rate = representable('rate', (riderForce - staticForce) / deeper)
@@ -47,14 +56,26 @@ export function estimateSpring(readings: SpringReadings): SpringEstimate {
   }
 }
 
-function inOrder({ extended, staticReading, riderReading, staticForce, riderForce }: SpringReadings): void {
+function inOrder({
+  extended,
+  staticReading,
+  riderReading,
+  staticForce,
+  riderForce,
+}: SpringReadings): void {
   nonNegative('riderReading', riderReading)
   if (finite('staticReading', staticReading) <= riderReading) {
-    throw new DomainError('staticReading', staticReading, 'must be above the reading with the rider')
+    throw new DomainError(
+      'staticReading',
+      staticReading,
+      'must be above the reading with the rider',
+    )
   }
-  if (finite('extended', extended) < staticReading) throw new DomainError('extended', extended, 'must not be below the reading without the rider')
+  if (finite('extended', extended) < staticReading)
+    throw new DomainError('extended', extended, 'must not be below the reading without the rider')
   nonNegative('staticForce', staticForce)
-  if (finite('riderForce', riderForce) <= staticForce) throw new DomainError('riderForce', riderForce, 'must be above the force without the rider')
+  if (finite('riderForce', riderForce) <= staticForce)
+    throw new DomainError('riderForce', riderForce, 'must be above the force without the rider')
 }
 
 /** Standard uncertainties and correlation; `share` is the static force over the force that the rider adds. */
@@ -74,19 +95,39 @@ function spreads(
     [(-reading * rate) / deeper, reading * (1 + share)],
     [(reading * rate) / deeper, -reading * share],
   ] as const
-  const rateUncertainty = representable('rateUncertainty', Math.hypot(...effects.map(([onRate]) => onRate)))
-  const preloadUncertainty = representable('preloadUncertainty', Math.hypot(...effects.map(([, onPreload]) => onPreload)))
+  const rateUncertainty = representable(
+    'rateUncertainty',
+    Math.hypot(...effects.map(([onRate]) => onRate)),
+  )
+  const preloadUncertainty = representable(
+    'preloadUncertainty',
+    Math.hypot(...effects.map(([, onPreload]) => onPreload)),
+  )
   const covariance = effects.reduce((sum, [onRate, onPreload]) => sum + onRate * onPreload, 0)
   const product = rateUncertainty * preloadUncertainty
-  return { rateUncertainty, preloadUncertainty, correlation: product > 0 ? covariance / product : null }
+  return {
+    rateUncertainty,
+    preloadUncertainty,
+    correlation: product > 0 ? covariance / product : null,
+  }
 }
 
-function withoutGas(readings: SpringReadings, fork: Fork): Pick<SpringEstimate, 'springRate' | 'springPreload'> {
+function withoutGas(
+  readings: SpringReadings,
+  fork: Fork,
+): Pick<SpringEstimate, 'springRate' | 'springPreload'> {
   forkCurve(fork)
-  const gasAt = (reading: number): number => fork.legs.reduce((sum, { gas }) => sum + (gas ? gasForce(gas, fork.travel, readings.extended - reading) : 0), 0)
+  const gasAt = (reading: number): number =>
+    fork.legs.reduce(
+      (sum, { gas }) => sum + (gas ? gasForce(gas, fork.travel, readings.extended - reading) : 0),
+      0,
+    )
   const staticSpring = readings.staticForce - gasAt(readings.staticReading)
   const riderSpring = readings.riderForce - gasAt(readings.riderReading)
-  const springRate = representable('springRate', (riderSpring - staticSpring) / (readings.staticReading - readings.riderReading))
+  const springRate = representable(
+    'springRate',
+    (riderSpring - staticSpring) / (readings.staticReading - readings.riderReading),
+  )
   const sag = readings.extended - readings.staticReading
   return { springRate, springPreload: springRate > 0 ? staticSpring / springRate - sag : null }
 }

@@ -1,7 +1,25 @@
 import { finite, list, nonNegative, positive, record, representable, within } from './domain.ts'
-import { beforeLock, type Gas, type GasCurve, gasCurve, gasCurveEnergy, gasCurveForce, gasCurveRate, type GasState } from './gas.ts'
+import {
+  beforeLock,
+  type Gas,
+  type GasCurve,
+  gasCurve,
+  gasCurveEnergy,
+  gasCurveForce,
+  gasCurveFrom,
+  gasCurveRate,
+  type GasState,
+} from './gas.ts'
 import { bracketedRoot } from './root.ts'
-import { beforeCoilBind, type CoilGroup, curveEnergy, curveForce, curveRate, type SpringCurve, springCurve } from './spring.ts'
+import {
+  beforeCoilBind,
+  type CoilGroup,
+  curveEnergy,
+  curveForce,
+  curveRate,
+  type SpringCurve,
+  springCurve,
+} from './spring.ts'
 
 /** One fork leg: its spring (empty: none), the spring's compression at full extension [m], and its trapped gas (absent: none). */
 export interface Leg {
@@ -67,6 +85,16 @@ export function forkCurve(fork: Fork, state?: GasState): ForkCurve {
   return { legs, topOut: topOutOf(fork.topOut), limit }
 }
 
+/** A fork curve whose gas is squeezed slowly to another travel [m] short of its lock, and fast from there. */
+export function forkCurveFrom(curve: ForkCurve, from: number): ForkCurve {
+  return {
+    ...curve,
+    legs: curve.legs.map((leg) =>
+      leg.gas === null ? leg : { ...leg, gas: gasCurveFrom(leg.gas, from) },
+    ),
+  }
+}
+
 function legCurve(leg: Leg, travel: number, state: GasState | undefined): LegCurve {
   const spring = springCurve(leg.spring)
   const preload = beforeCoilBind(spring, 'preload', finite('preload', leg.preload))
@@ -94,12 +122,12 @@ export function forkCurveRate(curve: ForkCurve, x: number): number {
 }
 
 // One step of rounding short of the lock: the pressure is still a number there.
-/** The last travel [m] at which a limit can be evaluated: short of a lock, which is never reached. */
+/** The last travel [m] at which a limit can be evaluated: short of a lock, which is never verdicts. */
 export function lastTravel(limit: TravelLimit): number {
   return limit.cause === 'locked' ? limit.travel * (1 - 1e-12) : limit.travel
 }
 
-function reached(fork: Fork, state: GasState | undefined, ...travels: number[]): ForkCurve {
+function verdicts(fork: Fork, state: GasState | undefined, ...travels: number[]): ForkCurve {
   const curve = forkCurve(fork, state)
   for (const x of travels) {
     within('x', x, 0, fork.travel)
@@ -116,17 +144,17 @@ function reached(fork: Fork, state: GasState | undefined, ...travels: number[]):
  * hydraulic lock. Source: sum of springs in parallel, gas and top-out spring.
  */
 export function forkForce(fork: Fork, x: number, state?: GasState): number {
-  return representable('force', forkCurveForce(reached(fork, state, x), x))
+  return representable('force', forkCurveForce(verdicts(fork, state, x), x))
 }
 
 /** Slope [N/m] of `forkForce` to the right of x [m], for the pair; refuses what `forkForce` refuses. */
 export function forkRate(fork: Fork, x: number, state?: GasState): number {
-  return representable('rate', forkCurveRate(reached(fork, state, x), x))
+  return representable('rate', forkCurveRate(verdicts(fork, state, x), x))
 }
 
 /** Work [J] to press the fork from travel x0 to x1 [m], the integral of `forkForce`; refuses what `forkForce` refuses. */
 export function forkEnergy(fork: Fork, x0: number, x1: number, state?: GasState): number {
-  const { legs, topOut } = reached(fork, state, x0, x1)
+  const { legs, topOut } = verdicts(fork, state, x0, x1)
   const stored = (x: number): number => (topOut.rate / 2) * Math.max(0, topOut.length - x) ** 2
   let energy = stored(x1) - stored(x0)
   for (const { spring, preload, gas } of legs) {
@@ -136,7 +164,7 @@ export function forkEnergy(fork: Fork, x0: number, x1: number, state?: GasState)
   return representable('energy', energy)
 }
 
-/** Where the fork's travel ends: the first of the stop, a leg with every coil group closed, and a leg without gas volume (never reached). */
+/** Where the fork's travel ends: the first of the stop, a leg with every coil group closed, and a leg without gas volume (never verdicts). */
 export function forkLimit(fork: Fork, state?: GasState): TravelLimit {
   return { ...forkCurve(fork, state).limit }
 }
@@ -144,7 +172,11 @@ export function forkLimit(fork: Fork, state?: GasState): TravelLimit {
 /** Used travel [m] at which the pair carries a force [N] along the steering axis, held to 0…limit. Refuses a force that is not finite. */
 export function forkTravel(fork: Fork, force: number, state?: GasState): number {
   const curve = forkCurve(fork, state)
-  return heldTravel((x) => forkCurveForce(curve, x), lastTravel(curve.limit), finite('force', force))
+  return heldTravel(
+    (x) => forkCurveForce(curve, x),
+    lastTravel(curve.limit),
+    finite('force', force),
+  )
 }
 
 /** Travel [m] at which a rising force law carries a force [N], held to 0…last. */

@@ -1,5 +1,13 @@
 import { ATMOSPHERE } from './constants.ts'
-import { DomainError, finite, nonNegative, positive, record, representable, within } from './domain.ts'
+import {
+  DomainError,
+  finite,
+  nonNegative,
+  positive,
+  record,
+  representable,
+  within,
+} from './domain.ts'
 
 /**
  * The gas above the oil in one fork leg: diameters [m], `airHeight` from the top of the tube down to the oil with the fork collapsed and the
@@ -19,7 +27,7 @@ export interface Gas {
 
 /**
  * What the gas has been through: slowly to fork travel `from` [m] at the temperature of now [K], then fast with a polytropic `exponent` [1]
- * (1 slow, 1.4 fast, measured forks between), against the ambient pressure of now [Pa]. Both of the last are as closed unless given.
+ * (1 slow, 1.4 fast, a stroke between), against the ambient pressure of now [Pa]. Both of the last are as closed unless given.
  */
 export interface GasState {
   exponent?: number
@@ -36,7 +44,7 @@ export interface GasCurve {
   startPressure: number
   ambientPressure: number
   exponent: number
-  /** Travel [m] at which no gas volume is left: approached, never reached. */
+  /** Travel [m] at which no gas volume is left: approached, never verdicts. */
   lock: number
 }
 
@@ -44,12 +52,21 @@ export interface GasCurve {
 export function gasCurve(gas: Gas, travel: number, state: GasState = {}): GasCurve {
   const { temperature: closedAt, pressure } = closing(record('gas', gas))
   record('gasState', state)
-  const temperature = state.temperature == null ? closedAt : positive('temperature', state.temperature)
+  const temperature =
+    state.temperature == null ? closedAt : positive('temperature', state.temperature)
   const area = (Math.PI / 4) * positive('tubeDiameter', gas.tubeDiameter) ** 2
   const closedVolume = volumeWhenClosed(gas, positive('travel', travel) * area)
-  const growth = nonNegative('oilVolume', gas.oilVolume ?? 0) * nonNegative('oilExpansion', gas.oilExpansion ?? 7e-4) * (temperature - closedAt)
+  const growth =
+    nonNegative('oilVolume', gas.oilVolume ?? 0) *
+    nonNegative('oilExpansion', gas.oilExpansion ?? 7e-4) *
+    (temperature - closedAt)
   const volume = closedVolume - growth
-  if (!(volume > 0)) throw new DomainError('temperature', temperature, 'must leave gas above the oil at full extension')
+  if (!(volume > 0))
+    throw new DomainError(
+      'temperature',
+      temperature,
+      'must leave gas above the oil at full extension',
+    )
   const startVolume = volume - area * within('from', state.from ?? 0, 0, travel)
   if (!(startVolume > 0)) throw new DomainError('from', state.from, 'must leave gas above the oil')
   return {
@@ -57,7 +74,10 @@ export function gasCurve(gas: Gas, travel: number, state: GasState = {}): GasCur
     volume,
     startVolume,
     startPressure: (pressure * (closedVolume / startVolume) * temperature) / closedAt,
-    ambientPressure: state.ambientPressure == null ? ambientWhenClosed(gas) : nonNegative('ambientPressure', state.ambientPressure),
+    ambientPressure:
+      state.ambientPressure == null
+        ? ambientWhenClosed(gas)
+        : nonNegative('ambientPressure', state.ambientPressure),
     // Beyond 3 no gas behaves so, and powers outgrow a number; 0 is constant pressure.
     exponent: within('exponent', state.exponent ?? 1, 0, 3),
     lock: volume / area,
@@ -66,8 +86,16 @@ export function gasCurve(gas: Gas, travel: number, state: GasState = {}): GasCur
 
 function volumeWhenClosed(gas: Gas, swept: number): number {
   const bore = (Math.PI / 4) * positive('boreDiameter', gas.boreDiameter) ** 2
-  const volume = bore * nonNegative('airHeight', gas.airHeight) - nonNegative('stackVolume', gas.stackVolume ?? 0) + swept
-  if (!(volume > 0)) throw new DomainError('stackVolume', gas.stackVolume ?? 0, 'must leave gas above the oil at full extension')
+  const volume =
+    bore * nonNegative('airHeight', gas.airHeight) -
+    nonNegative('stackVolume', gas.stackVolume ?? 0) +
+    swept
+  if (!(volume > 0))
+    throw new DomainError(
+      'stackVolume',
+      gas.stackVolume ?? 0,
+      'must leave gas above the oil at full extension',
+    )
   return representable('volume', volume)
 }
 
@@ -79,7 +107,17 @@ function closing(gas: Gas): { temperature: number; pressure: number } {
   const gauge = finite('gaugePressure', gas.gaugePressure ?? 0)
   const pressure = ambientWhenClosed(gas) + gauge
   if (pressure < 0) throw new DomainError('gaugePressure', gauge, 'must not be below a vacuum')
-  return { temperature: positive('closed.temperature', gas.closed?.temperature ?? 293.15), pressure }
+  return {
+    temperature: positive('closed.temperature', gas.closed?.temperature ?? 293.15),
+    pressure,
+  }
+}
+
+/** A gas curve whose fast part starts from another travel [m], short of its lock: up to there the gas is squeezed slowly, at pressure times volume kept. */
+export function gasCurveFrom(curve: GasCurve, from: number): GasCurve {
+  const startVolume = curve.volume - curve.area * from
+  const startPressure = (curve.startPressure * curve.startVolume) / startVolume
+  return { ...curve, startVolume, startPressure }
 }
 
 /** Force [N] of a gas curve at a travel [m] short of its lock: area times pressure above ambient. */
@@ -110,7 +148,8 @@ export function gasCurveEnergy(curve: GasCurve, x0: number, x1: number): number 
 
 /** Refuses a travel [m] outside the fork's, or at or past hydraulic lock, and hands it back. */
 export function beforeLock(curve: GasCurve, parameter: string, x: number): number {
-  if (curve.volume - curve.area * x <= 0) throw new DomainError(parameter, x, `must stay short of hydraulic lock at ${curve.lock} m`)
+  if (curve.volume - curve.area * x <= 0)
+    throw new DomainError(parameter, x, `must stay short of hydraulic lock at ${curve.lock} m`)
   return x
 }
 
@@ -120,17 +159,29 @@ export function beforeLock(curve: GasCurve, parameter: string, x: number): numbe
  */
 export function gasForce(gas: Gas, travel: number, x: number, state?: GasState): number {
   const curve = gasCurve(gas, travel, state)
-  return representable('force', gasCurveForce(curve, beforeLock(curve, 'x', within('x', x, 0, travel))))
+  return representable(
+    'force',
+    gasCurveForce(curve, beforeLock(curve, 'x', within('x', x, 0, travel))),
+  )
 }
 
 /** Slope [N/m] of `gasForce` at used travel x [m]; refuses what `gasForce` refuses. */
 export function gasRate(gas: Gas, travel: number, x: number, state?: GasState): number {
   const curve = gasCurve(gas, travel, state)
-  return representable('rate', gasCurveRate(curve, beforeLock(curve, 'x', within('x', x, 0, travel))))
+  return representable(
+    'rate',
+    gasCurveRate(curve, beforeLock(curve, 'x', within('x', x, 0, travel))),
+  )
 }
 
 /** Work [J] done on the gas of one leg from travel x0 to x1 [m], the integral of `gasForce`; refuses what `gasForce` refuses. */
-export function gasEnergy(gas: Gas, travel: number, x0: number, x1: number, state?: GasState): number {
+export function gasEnergy(
+  gas: Gas,
+  travel: number,
+  x0: number,
+  x1: number,
+  state?: GasState,
+): number {
   const curve = gasCurve(gas, travel, state)
   beforeLock(curve, 'x0', within('x0', x0, 0, travel))
   beforeLock(curve, 'x1', within('x1', x1, 0, travel))

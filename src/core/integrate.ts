@@ -6,8 +6,19 @@ const [A41, A42, A43] = [44 / 45, -56 / 15, 32 / 9]
 const [A51, A52, A53, A54] = [19372 / 6561, -25360 / 2187, 64448 / 6561, -212 / 729]
 const [A61, A62, A63, A64, A65] = [9017 / 3168, -355 / 33, 46732 / 5247, 49 / 176, -5103 / 18656]
 const [B1, B3, B4, B5, B6] = [35 / 384, 500 / 1113, 125 / 192, -2187 / 6784, 11 / 84]
-const [E1, E3, E4, E5, E6, E7] = [71 / 57600, -71 / 16695, 71 / 1920, -17253 / 339200, 22 / 525, -1 / 40]
-const [D1, D3, D4] = [-12715105075 / 11282082432, 87487479700 / 32700410799, -10690763975 / 1880347072]
+const [E1, E3, E4, E5, E6, E7] = [
+  71 / 57600,
+  -71 / 16695,
+  71 / 1920,
+  -17253 / 339200,
+  22 / 525,
+  -1 / 40,
+]
+const [D1, D3, D4] = [
+  -12715105075 / 11282082432,
+  87487479700 / 32700410799,
+  -10690763975 / 1880347072,
+]
 const [D5, D6, D7] = [701980252875 / 199316789632, -1453857185 / 822651844, 69997945 / 29380423]
 
 /** Writes the derivatives of the state y at time t into `slope`. */
@@ -29,8 +40,15 @@ class Stepper {
   private step = 0
   private prepared = false
 
-  constructor(f: Derivatives, t0: number, start: readonly number[], floor: readonly number[], tolerance: number) {
-    const rows = (count: number): Float64Array[] => Array.from({ length: count }, () => new Float64Array(start.length))
+  constructor(
+    f: Derivatives,
+    t0: number,
+    start: readonly number[],
+    floor: readonly number[],
+    tolerance: number,
+  ) {
+    const rows = (count: number): Float64Array[] =>
+      Array.from({ length: count }, () => new Float64Array(start.length))
     this.f = f
     this.y = Float64Array.from(start)
     this.floor = Float64Array.from(floor)
@@ -46,7 +64,15 @@ class Stepper {
   attempt(t: number, h: number): number {
     const { f, y, end, stage } = this
     const n = y.length
-    const [k1, k2, k3, k4, k5, k6, k7] = this.slopes as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array]
+    const [k1, k2, k3, k4, k5, k6, k7] = this.slopes as [
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+    ]
     this.step = h
     this.prepared = false
     for (let i = 0; i < n; i++) stage[i] = y[i]! + h * A21 * k1[i]!
@@ -55,15 +81,20 @@ class Stepper {
     f(t + 0.3 * h, stage, k3)
     for (let i = 0; i < n; i++) stage[i] = y[i]! + h * (A41 * k1[i]! + A42 * k2[i]! + A43 * k3[i]!)
     f(t + 0.8 * h, stage, k4)
-    for (let i = 0; i < n; i++) stage[i] = y[i]! + h * (A51 * k1[i]! + A52 * k2[i]! + A53 * k3[i]! + A54 * k4[i]!)
+    for (let i = 0; i < n; i++)
+      stage[i] = y[i]! + h * (A51 * k1[i]! + A52 * k2[i]! + A53 * k3[i]! + A54 * k4[i]!)
     f(t + (8 / 9) * h, stage, k5)
-    for (let i = 0; i < n; i++) stage[i] = y[i]! + h * (A61 * k1[i]! + A62 * k2[i]! + A63 * k3[i]! + A64 * k4[i]! + A65 * k5[i]!)
+    for (let i = 0; i < n; i++)
+      stage[i] =
+        y[i]! + h * (A61 * k1[i]! + A62 * k2[i]! + A63 * k3[i]! + A64 * k4[i]! + A65 * k5[i]!)
     f(t + h, stage, k6)
-    for (let i = 0; i < n; i++) end[i] = y[i]! + h * (B1 * k1[i]! + B3 * k3[i]! + B4 * k4[i]! + B5 * k5[i]! + B6 * k6[i]!)
+    for (let i = 0; i < n; i++)
+      end[i] = y[i]! + h * (B1 * k1[i]! + B3 * k3[i]! + B4 * k4[i]! + B5 * k5[i]! + B6 * k6[i]!)
     f(t + h, end, k7)
     let sum = 0
     for (let i = 0; i < n; i++) {
-      const error = h * (E1 * k1[i]! + E3 * k3[i]! + E4 * k4[i]! + E5 * k5[i]! + E6 * k6[i]! + E7 * k7[i]!)
+      const error =
+        h * (E1 * k1[i]! + E3 * k3[i]! + E4 * k4[i]! + E5 * k5[i]! + E6 * k6[i]! + E7 * k7[i]!)
       sum += (error / Math.max(Math.abs(y[i]!), Math.abs(end[i]!), this.floor[i]!)) ** 2
     }
     return Math.sqrt(sum / n) / this.tolerance
@@ -83,13 +114,22 @@ class Stepper {
 
   private prepare(): void {
     const { y, end, step } = this
-    const [k1, , k3, k4, k5, k6, k7] = this.slopes as [Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array, Float64Array]
+    const [k1, , k3, k4, k5, k6, k7] = this.slopes as [
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+      Float64Array,
+    ]
     const [second, third, fourth] = this.bends as [Float64Array, Float64Array, Float64Array]
     for (let i = 0; i < y.length; i++) {
       const rise = end[i]! - y[i]!
       second[i] = step * k1[i]! - rise
       third[i] = rise - step * k7[i]! - second[i]!
-      fourth[i] = step * (D1 * k1[i]! + D3 * k3[i]! + D4 * k4[i]! + D5 * k5[i]! + D6 * k6[i]! + D7 * k7[i]!)
+      fourth[i] =
+        step * (D1 * k1[i]! + D3 * k3[i]! + D4 * k4[i]! + D5 * k5[i]! + D6 * k6[i]! + D7 * k7[i]!)
     }
     this.prepared = true
   }
@@ -109,7 +149,13 @@ class Stepper {
 export type { Stepper }
 
 /** A stepper for y' = f(t, y) from y at t0. An entry may err in a step by `tolerance` times the larger of its size and its entry in `floor`. */
-export function stepper(f: Derivatives, t0: number, start: readonly number[], floor: readonly number[], tolerance: number): Stepper {
+export function stepper(
+  f: Derivatives,
+  t0: number,
+  start: readonly number[],
+  floor: readonly number[],
+  tolerance: number,
+): Stepper {
   return new Stepper(f, t0, start, floor, tolerance)
 }
 

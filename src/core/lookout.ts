@@ -2,7 +2,8 @@ import type { RideEventKind, Watch } from './end.ts'
 import type { Stepper } from './integrate.ts'
 import { bracketedRoot } from './root.ts'
 
-const signOf = (value: number, band: number): number => (Math.abs(value) <= band ? 0 : Math.sign(value))
+const signOf = (value: number, band: number): number =>
+  Math.abs(value) <= band ? 0 : Math.sign(value)
 
 /** Keeps the side of 0 on which each watched quantity lies, and finds the first that changes it within a step. */
 export function lookoutFor(watches: Watch[], solver: Stepper) {
@@ -10,10 +11,18 @@ export function lookoutFor(watches: Watch[], solver: Stepper) {
   // The middle and the end of a step, worked out once for all watches.
   const middle = new Float64Array(4)
   const end = new Float64Array(4)
-  const signAt = (watch: Watch, time: number, y: Float64Array): number => signOf(watch.value(time, y), watch.band)
+  const signAt = (watch: Watch, time: number, y: Float64Array): number =>
+    signOf(watch.value(time, y), watch.band)
   const sides = watches.map((watch) => watch.startSide ?? signAt(watch, 0, solver.y))
 
-  function rootOf(watch: Watch, t: number, h: number, good: number, share: number, g: number): number {
+  function rootOf(
+    watch: Watch,
+    t: number,
+    h: number,
+    good: number,
+    share: number,
+    g: number,
+  ): number {
     const at = (part: number): number => {
       solver.inside(part, state)
       return watch.value(t + part * h, state)
@@ -31,7 +40,9 @@ export function lookoutFor(watches: Watch[], solver: Stepper) {
     if (halfSign !== 0 && halfSign !== side) return rootOf(watch, t, h, 0, 0.5, half)
     const wholeSign = signOf(whole, watch.band)
     // From the latest share of the step at which it was seen on its own side.
-    return wholeSign === 0 || wholeSign === side ? null : rootOf(watch, t, h, halfSign === 0 ? 0 : 0.5, 1, whole)
+    return wholeSign === 0 || wholeSign === side
+      ? null
+      : rootOf(watch, t, h, halfSign === 0 ? 0 : 0.5, 1, whole)
   }
 
   return {
@@ -52,7 +63,8 @@ export function lookoutFor(watches: Watch[], solver: Stepper) {
     },
     /** After an accepted step: a quantity that was 0 takes the side it has moved to. */
     settle(time: number, y: Float64Array): void {
-      for (let i = 0; i < watches.length; i++) if (sides[i] === 0) sides[i] = signAt(watches[i]!, time, y)
+      for (let i = 0; i < watches.length; i++)
+        if (sides[i] === 0) sides[i] = signAt(watches[i]!, time, y)
     },
   }
 }

@@ -2,10 +2,14 @@ import { type Balance, balanceAt, balanceSlopes, blankBalance } from './balance.
 import { heldTravel, lastTravel, type TravelLimit } from './fork.ts'
 import type { Scene } from './scene.ts'
 
-/** A balance found: the used travels [m], everything at them, and how often the forces had to be worked out. */
-export interface Found {
+/** Used travels of both ends [m]. */
+export interface Travels {
   front: number
   rear: number
+}
+
+/** A balance found: the used travels [m], everything at them, and how often the forces had to be worked out. */
+export interface Found extends Travels {
   balance: Balance
   evaluations: number
 }
@@ -15,12 +19,22 @@ const ROUNDS = 15
 
 /**
  * The pair of travels at which both ends balance, each held to 0…limit.
- * Newton with exact slopes on the ends that are free to move; if that goes in circles, a bracketed search inside a bracketed search.
+ * Newton with exact slopes on the ends that are free to move; if that goes in circles, a bracketed search inside a bracketed search. `start` are the
+ * travels [m] of a bike much like this one, from which it takes fewer rounds.
  */
-export function findBalance(scene: Scene): Found {
-  const found: Found = { front: 0.3 * scene.fork.limit.travel, rear: 0.3 * scene.rear.limit.travel, balance: blankBalance(), evaluations: 0 }
+export function findBalance(scene: Scene, start?: Partial<Travels>): Found {
+  const { fork, rear } = scene
+  const found: Found = {
+    front: startIn(start?.front, fork.limit),
+    rear: startIn(start?.rear, rear.limit),
+    balance: blankBalance(),
+    evaluations: 0,
+  }
   return newton(scene, found) ? found : bracketed(scene, found)
 }
+
+const startIn = (travel: number | undefined, limit: TravelLimit): number =>
+  travel === undefined ? 0.3 * limit.travel : heldTo(travel, lastTravel(limit))
 
 // Rounding in the sums grows with the forces in them.
 function tolerance(scene: Scene): number {
@@ -37,7 +51,11 @@ function newton(scene: Scene, found: Found): boolean {
     found.evaluations++
     const frontHeld = isHeld(found.front, balance.front, lastFront)
     const rearHeld = isHeld(found.rear, balance.rear, lastRear)
-    if ((frontHeld || Math.abs(balance.front) <= close) && (rearHeld || Math.abs(balance.rear) <= close)) return true
+    if (
+      (frontHeld || Math.abs(balance.front) <= close) &&
+      (rearHeld || Math.abs(balance.rear) <= close)
+    )
+      return true
     balanceSlopes(scene, found.front, found.rear, balance)
     step(found, frontHeld, rearHeld, scene.fork.limit, lastRear)
     if (!(Number.isFinite(found.front) && Number.isFinite(found.rear))) return false
@@ -50,7 +68,13 @@ function isHeld(travel: number, unbalanced: number, last: number): boolean {
   return (travel <= 0 && unbalanced <= 0) || (travel >= last && unbalanced >= 0)
 }
 
-function step(found: Found, frontHeld: boolean, rearHeld: boolean, frontLimit: TravelLimit, lastRear: number): void {
+function step(
+  found: Found,
+  frontHeld: boolean,
+  rearHeld: boolean,
+  frontLimit: TravelLimit,
+  lastRear: number,
+): void {
   const { front, rear, frontPerFront, frontPerRear, rearPerFront, rearPerRear } = found.balance
   if (frontHeld) {
     found.rear = heldTo(found.rear - rear / rearPerRear, lastRear)
@@ -58,8 +82,15 @@ function step(found: Found, frontHeld: boolean, rearHeld: boolean, frontLimit: T
     found.front = forkStep(found.front, -front / frontPerFront, frontLimit)
   } else {
     const determinant = frontPerFront * rearPerRear - frontPerRear * rearPerFront
-    found.front = forkStep(found.front, (rear * frontPerRear - front * rearPerRear) / determinant, frontLimit)
-    found.rear = heldTo(found.rear + (front * rearPerFront - rear * frontPerFront) / determinant, lastRear)
+    found.front = forkStep(
+      found.front,
+      (rear * frontPerRear - front * rearPerRear) / determinant,
+      frontLimit,
+    )
+    found.rear = heldTo(
+      found.rear + (front * rearPerFront - rear * frontPerFront) / determinant,
+      lastRear,
+    )
   }
 }
 
@@ -80,8 +111,13 @@ function bracketed(scene: Scene, found: Found): Found {
     found.evaluations++
     return balance
   }
-  const rearFor = (front: number): number => heldTravel((rear) => -evaluate(front, rear).rear, scene.rear.limit.travel, 0)
-  found.front = heldTravel((front) => -evaluate(front, rearFor(front)).front, lastTravel(scene.fork.limit), 0)
+  const rearFor = (front: number): number =>
+    heldTravel((rear) => -evaluate(front, rear).rear, scene.rear.limit.travel, 0)
+  found.front = heldTravel(
+    (front) => -evaluate(front, rearFor(front)).front,
+    lastTravel(scene.fork.limit),
+    0,
+  )
   found.rear = rearFor(found.front)
   evaluate(found.front, found.rear)
   return found

@@ -2,8 +2,17 @@ import { finite, positive, record, representable } from './domain.ts'
 import { type Gas, gasCurve, type GasState } from './gas.ts'
 
 /** Change of level [m] in a bore of this diameter [m] when a volume [m³, either sign] is poured in or drawn off; refuses a diameter not above 0. Source: volume ÷ area. */
-export function levelChange({ volume, boreDiameter }: { volume: number; boreDiameter: number }): number {
-  return representable('level', finite('volume', volume) / ((Math.PI / 4) * positive('boreDiameter', boreDiameter) ** 2))
+export function levelChange({
+  volume,
+  boreDiameter,
+}: {
+  volume: number
+  boreDiameter: number
+}): number {
+  return representable(
+    'level',
+    finite('volume', volume) / ((Math.PI / 4) * positive('boreDiameter', boreDiameter) ** 2),
+  )
 }
 
 /**

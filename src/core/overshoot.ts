@@ -13,10 +13,15 @@ const STEP_LIKE = 1e-100
  * φ(z) = (e^z − 1)/z. The ramp response never falls before the ramp ends, so the first peak after it is the highest, and its
  * height is |φ|·exp(−(π − arg φ)·ζ/√(1 − ζ²)).
  */
-export function rampOvershoot(ramp: { dampingRatio: number; naturalFrequency: number; rampTime: number }): number {
+export function rampOvershoot(ramp: {
+  dampingRatio: number
+  naturalFrequency: number
+  rampTime: number
+}): number {
   record('ramp', ramp)
   const zeta = nonNegative('dampingRatio', ramp.dampingRatio)
-  const angle = positive('naturalFrequency', ramp.naturalFrequency) * nonNegative('rampTime', ramp.rampTime)
+  const angle =
+    positive('naturalFrequency', ramp.naturalFrequency) * nonNegative('rampTime', ramp.rampTime)
   if (zeta >= 1) return 0
   if (angle < STEP_LIKE) return stepOvershoot(zeta)
   if (!Number.isFinite(angle)) return 0

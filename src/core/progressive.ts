@@ -32,9 +32,15 @@ export function fitProgressive(points: readonly DataPoint[]): ProgressiveFit {
   const sorted = [...readings(points, 1)].sort((a, b) => a[0] - b[0])
   nonNegative('points', sorted[0]![0])
   const line = fitThroughOrigin(sorted)
-  if (!(line.slope > 0)) throw new DomainError('points', points, 'must show a force that rises with deflection')
+  if (!(line.slope > 0))
+    throw new DomainError('points', points, 'must show a force that rises with deflection')
   const straight = line.residualSumOfSquares
-  const one: ProgressiveFit = { spring: [{ rate: line.slope }], kink: null, residualDeviation: deviation(straight, sorted.length - 1), pValue: null }
+  const one: ProgressiveFit = {
+    spring: [{ rate: line.slope }],
+    kink: null,
+    residualDeviation: deviation(straight, sorted.length - 1),
+    pValue: null,
+  }
   const spare = sorted.length - 3
   const bend = spare > 0 ? bestBend(sorted) : null
   if (bend === null) return one
@@ -43,7 +49,12 @@ export function fitProgressive(points: readonly DataPoint[]): ProgressiveFit {
   if (straight <= rounding) return one
   const pValue = chance(straight, Math.max(bend.residuals, rounding), spare)
   if (pValue >= SIGNIFICANCE) return { ...one, pValue }
-  return { spring: groupsOf(bend), kink: bend.kink, residualDeviation: deviation(bend.residuals, spare), pValue }
+  return {
+    spring: groupsOf(bend),
+    kink: bend.kink,
+    residualDeviation: deviation(bend.residuals, spare),
+    pValue,
+  }
 }
 
 function deviation(residuals: number, spare: number): number | null {
@@ -107,6 +118,9 @@ function bendAt(points: readonly DataPoint[], kink: number): Bend | null {
   const stiff = soft + (xx * uy - xu * xy) / determinant
   // Without two slopes to find, they come out as no numbers.
   if (!(kink > 0 && soft > 0 && stiff > soft)) return null
-  const residuals = points.reduce((sum, [x, y]) => sum + (y - soft * x - (stiff - soft) * Math.max(0, x - kink)) ** 2, 0)
+  const residuals = points.reduce(
+    (sum, [x, y]) => sum + (y - soft * x - (stiff - soft) * Math.max(0, x - kink)) ** 2,
+    0,
+  )
   return { soft, stiff, kink, residuals }
 }

@@ -1,7 +1,9 @@
 import { DomainError, finite, list, positive, record } from './domain.ts'
 
 /** Shock stroke per unit of wheel travel [1]: a straight line in travel (slope per m), or points [travel in m, ratio] joined by straight lines. */
-export type MotionRatio = { initial: number; slope?: number } | { table: readonly (readonly [travel: number, ratio: number])[] }
+export type MotionRatio =
+  | { initial: number; slope?: number }
+  | { table: readonly (readonly [travel: number, ratio: number])[] }
 
 /** A motion ratio as straight pieces: from `travels[i]` [m] it starts at `ratios[i]` and changes by `slopes[i]` per metre; `strokes` [m] so far. */
 export interface RatioCurve {
@@ -14,13 +16,22 @@ export interface RatioCurve {
 /** The straight pieces from 0 to the full travel [m]; refuses a ratio that is not above 0 there, and a table that does not cover it. */
 export function ratioCurve(ratio: MotionRatio, travel: number): RatioCurve {
   record('motionRatio', ratio)
-  return 'table' in ratio && ratio.table != null ? tableCurve(ratio.table, travel) : lineCurve(ratio as { initial: number; slope?: number }, travel)
+  return 'table' in ratio && ratio.table != null
+    ? tableCurve(ratio.table, travel)
+    : lineCurve(ratio as { initial: number; slope?: number }, travel)
 }
 
-function lineCurve({ initial, slope = 0 }: { initial: number; slope?: number }, travel: number): RatioCurve {
+function lineCurve(
+  { initial, slope = 0 }: { initial: number; slope?: number },
+  travel: number,
+): RatioCurve {
   positive('motionRatio.initial', initial)
   if (!(initial + finite('motionRatio.slope', slope) * travel > 0)) {
-    throw new DomainError('motionRatio.slope', slope, 'must keep the ratio above 0 over the whole travel')
+    throw new DomainError(
+      'motionRatio.slope',
+      slope,
+      'must keep the ratio above 0 over the whole travel',
+    )
   }
   return { travels: [0], ratios: [initial], slopes: [slope], strokes: [0] }
 }
@@ -32,14 +43,22 @@ function tableCurve(table: readonly (readonly [number, number])[], travel: numbe
   })
   // Outside its points a table says nothing: a guess there would shift every stroke. Rounding of the last point is let pass.
   if (points[0]!.x > 0 || points.at(-1)!.x < travel * (1 - 1e-9)) {
-    throw new DomainError('motionRatio.table', table, `must reach from 0 to the full travel, ${travel} m`)
+    throw new DomainError(
+      'motionRatio.table',
+      table,
+      `must reach from 0 to the full travel, ${travel} m`,
+    )
   }
   const curve: RatioCurve = { travels: [], ratios: [], slopes: [], strokes: [] }
   for (let i = 0; i + 1 < points.length; i++) addPiece(curve, points[i]!, points[i + 1]!)
   return curve
 }
 
-function addPiece(curve: RatioCurve, from: { x: number; m: number }, to: { x: number; m: number }): void {
+function addPiece(
+  curve: RatioCurve,
+  from: { x: number; m: number },
+  to: { x: number; m: number },
+): void {
   if (!(to.x > from.x)) throw new DomainError('motionRatio.table', to.x, 'must have rising travels')
   const slope = (to.m - from.m) / (to.x - from.x)
   if (to.x <= 0) return
@@ -79,5 +98,8 @@ export function travelAtStroke(curve: RatioCurve, stroke: number): number {
   const past = stroke - curve.strokes[piece]!
   const start = curve.ratios[piece]!
   // The root of a quadratic, written so that a slope of 0 needs no case of its own.
-  return curve.travels[piece]! + (2 * past) / (start + Math.sqrt(start * start + 2 * curve.slopes[piece]! * past))
+  return (
+    curve.travels[piece]! +
+    (2 * past) / (start + Math.sqrt(start * start + 2 * curve.slopes[piece]! * past))
+  )
 }

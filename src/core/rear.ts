@@ -1,7 +1,31 @@
-import { DomainError, finite, nonNegative, positive, record, representable, wholeNumber, within } from './domain.ts'
+import {
+  DomainError,
+  finite,
+  nonNegative,
+  positive,
+  record,
+  representable,
+  wholeNumber,
+  within,
+} from './domain.ts'
 import { heldTravel, type TopOut, topOutOf, type TravelLimit } from './fork.ts'
-import { type MotionRatio, type RatioCurve, ratioAt, ratioCurve, ratioPiece, strokeAt, travelAtStroke } from './ratio.ts'
-import { beforeCoilBind, type CoilGroup, curveForce, curveRate, type SpringCurve, springCurve } from './spring.ts'
+import {
+  type MotionRatio,
+  type RatioCurve,
+  ratioAt,
+  ratioCurve,
+  ratioPiece,
+  strokeAt,
+  travelAtStroke,
+} from './ratio.ts'
+import {
+  beforeCoilBind,
+  type CoilGroup,
+  curveForce,
+  curveRate,
+  type SpringCurve,
+  springCurve,
+} from './spring.ts'
 
 /**
  * The rear end: vertical axle travel [m], number of shocks, and per shock its spring, preload [m] and gas force (pressure × rod area) [N];
@@ -49,7 +73,12 @@ export function rearCurve(rear: Rear): RearCurve {
   return curve
 }
 
-function limitOf(spring: SpringCurve, preload: number, ratio: RatioCurve, travel: number): TravelLimit {
+function limitOf(
+  spring: SpringCurve,
+  preload: number,
+  ratio: RatioCurve,
+  travel: number,
+): TravelLimit {
   const stroke = Math.max(0, spring.limit - preload)
   if (stroke >= strokeAt(ratio, travel)) return { travel, cause: 'bottomed' }
   return { travel: travelAtStroke(ratio, stroke), cause: 'coilBound' }
@@ -80,14 +109,18 @@ function slopeFrom(curve: RearCurve, inside: number, x: number): number {
   const piece = ratioPiece(ratio, inside)
   const m = ratio.ratios[piece]! + ratio.slopes[piece]! * (x - ratio.travels[piece]!)
   const stiffening = curveRate(spring, preload + strokeAt(ratio, inside)) * m * m
-  const turning = (curveForce(spring, preload + strokeAt(ratio, x)) + gasForce) * ratio.slopes[piece]!
+  const turning =
+    (curveForce(spring, preload + strokeAt(ratio, x)) + gasForce) * ratio.slopes[piece]!
   return shocks * (stiffening + turning) + (inside < topOut.length ? topOut.rate : 0)
 }
 
 /** Wheel force [N] of a rear curve at a travel [m] within its limit. */
 export function rearCurveForce(curve: RearCurve, x: number): number {
   const shock = curveForce(curve.spring, curve.preload + strokeAt(curve.ratio, x)) + curve.gasForce
-  return curve.shocks * shock * ratioAt(curve.ratio, x) - curve.topOut.rate * Math.max(0, curve.topOut.length - x)
+  return (
+    curve.shocks * shock * ratioAt(curve.ratio, x) -
+    curve.topOut.rate * Math.max(0, curve.topOut.length - x)
+  )
 }
 
 /** Wheel rate [N/m] of a rear curve to the right of a travel [m] within its limit. */
@@ -95,7 +128,7 @@ export function rearCurveRate(curve: RearCurve, x: number): number {
   return slopeFrom(curve, x, x)
 }
 
-function reached(rear: Rear, x: number): RearCurve {
+function verdicts(rear: Rear, x: number): RearCurve {
   const curve = rearCurve(rear)
   within('x', x, 0, rear.travel)
   beforeCoilBind(curve.spring, 'x', curve.preload + strokeAt(curve.ratio, x))
@@ -107,12 +140,12 @@ function reached(rear: Rear, x: number): RearCurve {
  * whose wheel force falls anywhere in its travel. Source: virtual work, F = shocks × shock force × d(stroke)/d(travel).
  */
 export function rearWheelForce(rear: Rear, x: number): number {
-  return representable('force', rearCurveForce(reached(rear, x), x))
+  return representable('force', rearCurveForce(verdicts(rear, x), x))
 }
 
 /** Slope [N/m] of `rearWheelForce` to the right of x [m], with the term from a changing ratio; refuses what `rearWheelForce` refuses. */
 export function rearWheelRate(rear: Rear, x: number): number {
-  return representable('rate', rearCurveRate(reached(rear, x), x))
+  return representable('rate', rearCurveRate(verdicts(rear, x), x))
 }
 
 /** Where the rear travel [m] ends: at the stop, or where every coil of the spring touches. */

@@ -26,7 +26,8 @@ export function fitLine(points: readonly DataPoint[]): LineFit {
   const intercept = representable('intercept', y - slope * x)
   const residuals = sumOf(points, ([px, py]) => (py - y - slope * (px - x)) ** 2)
   const variance = n > 2 ? residuals / (n - 2) : null
-  const error = (weight: number): number | null => (variance === null ? null : Math.sqrt(variance * weight))
+  const error = (weight: number): number | null =>
+    variance === null ? null : Math.sqrt(variance * weight)
   return {
     intercept,
     slope,
@@ -35,12 +36,22 @@ export function fitLine(points: readonly DataPoint[]): LineFit {
     covariance: variance === null ? null : (-variance * x) / sxx,
     residualDeviation: error(1),
     rSquared: syy > 0 ? 1 - residuals / syy : null,
-    predict: (at) => ({ value: intercept + slope * finite('x', at), error: error(1 / n + (at - x) ** 2 / sxx) }),
+    predict: (at) => ({
+      value: intercept + slope * finite('x', at),
+      error: error(1 / n + (at - x) ** 2 / sxx),
+    }),
   }
 }
 
 // Centred on the means: sums of raw squares lose the digits that the errors are made of.
-function sums(points: readonly DataPoint[]): { n: number; x: number; y: number; sxx: number; sxy: number; syy: number } {
+function sums(points: readonly DataPoint[]): {
+  n: number
+  x: number
+  y: number
+  sxx: number
+  sxy: number
+  syy: number
+} {
   const n = readings(points, 2).length
   const x = sumOf(points, (point) => point[0]) / n
   const y = sumOf(points, (point) => point[1]) / n
@@ -84,5 +95,9 @@ export function fitThroughOrigin(points: readonly DataPoint[]): OriginFit {
   if (!(sxx > 0)) throw new DomainError('points', points, 'must not all lie at x = 0')
   const slope = representable('slope', sumOf(points, ([x, y]) => x * y) / sxx)
   const residualSumOfSquares = sumOf(points, ([x, y]) => (y - slope * x) ** 2)
-  return { slope, slopeError: n > 1 ? Math.sqrt(residualSumOfSquares / (n - 1) / sxx) : null, residualSumOfSquares }
+  return {
+    slope,
+    slopeError: n > 1 ? Math.sqrt(residualSumOfSquares / (n - 1) / sxx) : null,
+    residualSumOfSquares,
+  }
 }

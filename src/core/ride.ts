@@ -41,7 +41,11 @@ const MOST_STEPS = 1_000_000
  * duration of 0 or below, and a force law without a finite value in 0…travel. Source: quarter-vehicle model (Gillespie, ch. 5, from memory),
  * integrated with Dormand and Prince 5(4) (Hairer, Nørsett and Wanner, II.4–II.6).
  */
-export function rideOver(profile: Profile, end: End, options: { duration: number; relativeTolerance?: number }): Ride {
+export function rideOver(
+  profile: Profile,
+  end: End,
+  options: { duration: number; relativeTolerance?: number },
+): Ride {
   const duration = positive('duration', record('options', options).duration)
   const tolerance = within('relativeTolerance', options.relativeTolerance ?? 1e-6, 1e-12, 1e-2)
   const road = roadOf(profile)
@@ -49,7 +53,15 @@ export function rideOver(profile: Profile, end: End, options: { duration: number
   const intervals = Math.min(MOST, Math.max(FEWEST, Math.ceil(duration / INTERVAL - 1e-9)))
   // Of their length from the start: arrays that grow value by value took a tenth of a ride.
   const blank = (): number[] => new Array<number>(intervals + 1)
-  const ride: Ride = { time: blank(), road: blank(), body: blank(), wheel: blank(), travel: blank(), tyreForce: blank(), events: [] }
+  const ride: Ride = {
+    time: blank(),
+    road: blank(),
+    body: blank(),
+    wheel: blank(),
+    travel: blank(),
+    tyreForce: blank(),
+    events: [],
+  }
   const sample = (place: number, time: number, y: Float64Array): void => {
     const body = y[0]!
     const wheel = y[2]!
@@ -65,7 +77,8 @@ export function rideOver(profile: Profile, end: End, options: { duration: number
   sample(0, 0, solver.y)
   let next = 1
   const stops = [...road.changes.filter((time) => time < duration), duration]
-  const longest = (time: number): number => Math.min(LONGEST_STEP, time <= (road.changes[0] ?? Infinity) ? road.period / 8 : LONGEST_STEP)
+  const longest = (time: number): number =>
+    Math.min(LONGEST_STEP, time <= (road.changes[0] ?? Infinity) ? road.period / 8 : LONGEST_STEP)
   run(solver, motion, stops, longest, ride.events, (from, to) => {
     for (; next <= intervals; next++) {
       const time = next === intervals ? duration : (duration * next) / intervals
@@ -78,14 +91,26 @@ export function rideOver(profile: Profile, end: End, options: { duration: number
 }
 
 /** Steps through all the stops, handing each accepted step to `onStep` before it becomes the past. */
-function run(solver: Stepper, motion: Motion, stops: number[], longest: (t: number) => number, events: RideEvent[], onStep: (t0: number, t1: number) => void) {
+function run(
+  solver: Stepper,
+  motion: Motion,
+  stops: number[],
+  longest: (t: number) => number,
+  events: RideEvent[],
+  onStep: (t0: number, t1: number) => void,
+) {
   const lookout = lookoutFor(motion.watches, solver)
   let t = 0
   let wish = 1e-4
   let steps = 0
   for (const stop of stops) {
     while (t < stop) {
-      if (++steps > MOST_STEPS) throw new DomainError('end', steps, 'is too stiff for this duration: shorten it, or lower the rates')
+      if (++steps > MOST_STEPS)
+        throw new DomainError(
+          'end',
+          steps,
+          'is too stiff for this duration: shorten it, or lower the rates',
+        )
       let h = Math.min(wish, longest(t))
       // No crumb is left before a stop.
       const last = t + 1.01 * h >= stop

@@ -23,7 +23,10 @@ export interface Road {
 export function roadOf(profile: Profile): Road {
   const kind = oneOf('profile.kind', record('profile', profile).kind, ['step', 'bump', 'waves'])
   const height = finite('profile.height', profile.height)
-  const length = kind === 'step' ? nonNegative('profile.length', profile.length) : positive('profile.length', profile.length)
+  const length =
+    kind === 'step'
+      ? nonNegative('profile.length', profile.length)
+      : positive('profile.length', profile.length)
   const speed = nonNegative('profile.speed', profile.speed)
   if (speed === 0 || height === 0) return { height: () => 0, changes: [], period: Infinity }
   const period = length / speed

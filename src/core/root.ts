@@ -2,7 +2,13 @@
  * Where a continuous function crosses 0 between two ends at which its signs differ, found without derivatives.
  * Inverse quadratic steps where they are safe, halving where they are not. Source: Chandrupatla, Advances in Engineering Software 28 (1997) 145–149.
  */
-export function bracketedRoot(f: (x: number) => number, low: number, high: number, fLow = f(low), fHigh = f(high)): number {
+export function bracketedRoot(
+  f: (x: number) => number,
+  low: number,
+  high: number,
+  fLow = f(low),
+  fHigh = f(high),
+): number {
   if (fLow === 0) return low
   if (fHigh === 0) return high
   let a = high
@@ -36,5 +42,7 @@ function safeStep(a: number, fa: number, b: number, fb: number, c: number, fc: n
   const xi = (a - b) / (c - b)
   const phi = (fa - fb) / (fc - fb)
   if (!(phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi)) return 0.5
-  return (fa / (fb - fa)) * (fc / (fb - fc)) + ((c - a) / (b - a)) * (fa / (fc - fa)) * (fb / (fc - fb))
+  return (
+    (fa / (fb - fa)) * (fc / (fb - fc)) + ((c - a) / (b - a)) * (fa / (fc - fa)) * (fb / (fc - fb))
+  )
 }

@@ -1,4 +1,12 @@
-import { DomainError, finite, list, nonNegative, positive, record, representable } from './domain.ts'
+import {
+  DomainError,
+  finite,
+  list,
+  nonNegative,
+  positive,
+  record,
+  representable,
+} from './domain.ts'
 
 /** One length of coils in a spring: its rate [N/m], and how far it deflects before its coils touch [m] (absent: never). */
 export interface CoilGroup {
@@ -33,7 +41,10 @@ export function springCurve(groups: readonly CoilGroup[]): SpringCurve {
     const to = closing.rate * closing.closes
     // Groups that never close share the last piece, which ends nowhere; groups that close together share one piece.
     if (from === undefined || to <= from) return
-    const rate = first === open.length - 1 ? closing.rate : 1 / open.slice(first).reduce((sum, group) => sum + 1 / group.rate, 0)
+    const rate =
+      first === open.length - 1
+        ? closing.rate
+        : 1 / open.slice(first).reduce((sum, group) => sum + 1 / group.rate, 0)
     curve.rates.push(representable('rate', rate))
     if (to === Infinity) return
     curve.deflections.push(curve.deflections[piece]! + (to - from) / rate)
@@ -78,12 +89,16 @@ export function curveEnergy(curve: SpringCurve, deflection: number): number {
 /** Refuses a deflection past coil bind, and hands back the deflection. Rounding in a sum of lengths is let pass. */
 export function beforeCoilBind(curve: SpringCurve, parameter: string, deflection: number): number {
   if (deflection > curve.limit * (1 + 1e-12)) {
-    throw new DomainError(parameter, deflection, `must not press the spring past coil bind, ${curve.limit} m`)
+    throw new DomainError(
+      parameter,
+      deflection,
+      `must not press the spring past coil bind, ${curve.limit} m`,
+    )
   }
   return deflection
 }
 
-function reached(groups: readonly CoilGroup[], deflection: number): SpringCurve {
+function verdicts(groups: readonly CoilGroup[], deflection: number): SpringCurve {
   const curve = springCurve(groups)
   beforeCoilBind(curve, 'deflection', finite('deflection', deflection))
   return curve
@@ -94,7 +109,7 @@ function reached(groups: readonly CoilGroup[], deflection: number): SpringCurve 
  * Refuses a deflection past coil bind. Source: deflection(F) = Σ min(F/kᵢ, closesᵢ), Hooke's law for springs in series.
  */
 export function springForce(groups: readonly CoilGroup[], deflection: number): number {
-  return representable('force', curveForce(reached(groups, deflection), deflection))
+  return representable('force', curveForce(verdicts(groups, deflection), deflection))
 }
 
 /**
@@ -102,19 +117,20 @@ export function springForce(groups: readonly CoilGroup[], deflection: number): n
  * Refuses a deflection past coil bind. Source: as `springForce`.
  */
 export function springRate(groups: readonly CoilGroup[], deflection: number): number {
-  return curveRate(reached(groups, deflection), deflection)
+  return curveRate(verdicts(groups, deflection), deflection)
 }
 
 /** Energy [J] stored at a deflection [m], the integral of `springForce`. Refuses a deflection past coil bind. */
 export function springEnergy(groups: readonly CoilGroup[], deflection: number): number {
-  return representable('energy', curveEnergy(reached(groups, deflection), deflection))
+  return representable('energy', curveEnergy(verdicts(groups, deflection), deflection))
 }
 
 /** Deflection [m] under a force [N], no further than coil bind. Refuses a force below 0, or any force on an empty stack. */
 export function springDeflection(groups: readonly CoilGroup[], force: number): number {
   springCurve(groups)
   if (nonNegative('force', force) === 0) return 0
-  if (groups.length === 0) throw new DomainError('force', force, 'must be 0 on a stack without a spring')
+  if (groups.length === 0)
+    throw new DomainError('force', force, 'must be 0 on a stack without a spring')
   return representable(
     'deflection',
     groups.reduce((sum, { rate, closes }) => sum + Math.min(force / rate, closes ?? Infinity), 0),

@@ -20,15 +20,25 @@ export interface StackSetting {
 }
 
 function filled({ tubeDepth, capReach, springLength, washers = [] }: StackParts): number {
-  const thickness = list('washers', washers).reduce((sum, washer) => sum + nonNegative('washers', washer), 0)
-  return positive('springLength', springLength) + thickness + finite('capReach', capReach) - positive('tubeDepth', tubeDepth)
+  const thickness = list('washers', washers).reduce(
+    (sum, washer) => sum + nonNegative('washers', washer),
+    0,
+  )
+  return (
+    positive('springLength', springLength) +
+    thickness +
+    finite('capReach', capReach) -
+    positive('tubeDepth', tubeDepth)
+  )
 }
 
 /**
  * Preload [m] at each setting [m, how far the adjuster is wound in] of a fork's stack: spring + spacer + washers + cap reach + setting − tube depth.
  * Below 0 the spring is loose at full extension: a result, not an error. Refuses lengths below 0; a setting and a cap reach may have either sign.
  */
-export function forkStack(stack: StackParts & { spacerLength: number; settings: readonly number[] }): StackSetting[] {
+export function forkStack(
+  stack: StackParts & { spacerLength: number; settings: readonly number[] },
+): StackSetting[] {
   const fixed = filled(record('stack', stack)) + nonNegative('spacerLength', stack.spacerLength)
   return list('settings', stack.settings).map((setting) => {
     const preload = representable('preload', fixed + finite('settings', setting))
@@ -41,7 +51,12 @@ export function forkStack(stack: StackParts & { spacerLength: number; settings: 
  * Refuses what `forkStack` refuses.
  */
 export function spacerFor(stack: StackParts & { setting: number; preload: number }): number {
-  return representable('spacerLength', finite('preload', stack.preload) - finite('setting', stack.setting) - filled(record('stack', stack)))
+  return representable(
+    'spacerLength',
+    finite('preload', stack.preload) -
+      finite('setting', stack.setting) -
+      filled(record('stack', stack)),
+  )
 }
 
 /** Travel [m] of a screw along its axis after a number of turns (either sign) of a thread with this pitch [m]; refuses a pitch of 0 or below. Source: ISO 261. */

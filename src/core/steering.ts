@@ -1,7 +1,13 @@
 import { nonNegative } from './domain.ts'
 import { eigenvalues, type Complex } from './eigen.ts'
 import { quadraticRoots } from './quadratic.ts'
-import { determinant, whippleMatrices, type Matrix2, type WhippleMatrices, type WhippleParameters } from './whipple.ts'
+import {
+  determinant,
+  whippleMatrices,
+  type Matrix2,
+  type WhippleMatrices,
+  type WhippleParameters,
+} from './whipple.ts'
 
 export { whippleMatrices, type WhippleMatrices, type WhippleParameters } from './whipple.ts'
 export type { Complex } from './eigen.ts'
@@ -24,7 +30,11 @@ function combine(x: number, A: Matrix2, y: number, B: Matrix2): Matrix2 {
   ]
 }
 
-function stateMatrix({ M, C1, K0, K2 }: WhippleMatrices, gravity: number, speed: number): number[][] {
+function stateMatrix(
+  { M, C1, K0, K2 }: WhippleMatrices,
+  gravity: number,
+  speed: number,
+): number[][] {
   const v = nonNegative('speed', speed)
   const [k1, k2] = solve(M, combine(-gravity, K0, -v * v, K2))
   const [c1, c2] = solve(M, combine(-v, C1, 0, C1))
@@ -87,7 +97,10 @@ function mixed(A: Matrix2, B: Matrix2): number {
 export function weaveSpeed(parameters: WhippleParameters): number | null {
   const { fourth, third, second, first, zeroth } = characteristic(parameters)
   const a = third * first[1] * second[1] - fourth * first[1] ** 2
-  const b = third * (first[0] * second[1] + first[1] * second[0]) - third ** 2 * zeroth[1] - 2 * fourth * first[0] * first[1]
+  const b =
+    third * (first[0] * second[1] + first[1] * second[0]) -
+    third ** 2 * zeroth[1] -
+    2 * fourth * first[0] * first[1]
   const c = third * first[0] * second[0] - third ** 2 * zeroth[0] - fourth * first[0] ** 2
   for (const u of quadraticRoots(a, b, c)) {
     // On the boundary s² = −a₁/a₃; the determinant has the sign of −(real part) where a₃ > 0, so it rises through 0.

@@ -1,5 +1,6 @@
 import { between, positive, record, representable } from './domain.ts'
 import { bracketedRoot } from './root.ts'
+import { betaFraction } from './betaFraction.ts'
 
 /**
  * Factor [1] that widens a standard uncertainty to an interval of the given probability, from the degrees of freedom (infinite: normal).
@@ -37,28 +38,9 @@ function coverage(degrees: number, t: number): number {
   return 1 - (scale / a) * betaFraction(outside, a, 0.5)
 }
 
-/** 1/B(a, ½) = Γ(a + ½)/(Γ(a)√π): a series for large a (Abramowitz and Stegun, 6.1.47), reached by Γ(a + 1) = aΓ(a). */
+/** 1/B(a, ½) = Γ(a + ½)/(Γ(a)√π): a series for large a (Abramowitz and Stegun, 6.1.47), verdicts by Γ(a + 1) = aΓ(a). */
 function inverseBeta(a: number): number {
   if (a < 20) return inverseBeta(a + 1) * (a / (a + 0.5))
   const growth = 0.5 * Math.log(a) - 1 / (8 * a) + 1 / (192 * a ** 3) - 1 / (640 * a ** 5)
   return Math.exp(growth) / Math.sqrt(Math.PI)
-}
-
-/** Continued fraction of the incomplete beta function (Abramowitz and Stegun, 26.5.8), by Lentz's method. */
-function betaFraction(x: number, a: number, b: number): number {
-  let c = 1
-  let d = 1 / (1 - ((a + b) * x) / (a + 1))
-  let result = d
-  for (let m = 1; m < 10000; m++) {
-    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m))
-    d = 1 / (1 + even * d)
-    c = 1 + even / c
-    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1))
-    result *= d * c
-    d = 1 / (1 + odd * d)
-    c = 1 + odd / c
-    result *= d * c
-    if (Math.abs(d * c - 1) < 1e-15) break
-  }
-  return result
 }

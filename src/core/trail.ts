@@ -14,7 +14,11 @@ export function usableRake(rake: number): number {
 }
 
 function checked({ frontRadius, rake, forkOffset }: SteeringGeometry): SteeringGeometry {
-  return { frontRadius: positive('frontRadius', frontRadius), rake: usableRake(rake), forkOffset: finite('forkOffset', forkOffset) }
+  return {
+    frontRadius: positive('frontRadius', frontRadius),
+    rake: usableRake(rake),
+    forkOffset: finite('forkOffset', forkOffset),
+  }
 }
 
 /** Trail at right angles to the steering axis [m], R sin ε − offset. Refuses a radius not above 0 or a rake outside 0…89.4°. Source: ISO 11838 terms; Meijaard et al. 2007. */
@@ -35,7 +39,18 @@ export function wheelFlop({ trail, rake }: { trail: number; rake: number }): num
 }
 
 /** Moment about the steering axis [N m] of a side force [N] at the contact patch, from ground trail [m] and rake [rad]. */
-export function trailMoment({ sideForce, trail, rake }: { sideForce: number; trail: number; rake: number }): number {
+export function trailMoment({
+  sideForce,
+  trail,
+  rake,
+}: {
+  sideForce: number
+  trail: number
+  rake: number
+}): number {
   usableRake(rake)
-  return representable('moment', finite('sideForce', sideForce) * finite('trail', trail) * Math.cos(rake))
+  return representable(
+    'moment',
+    finite('sideForce', sideForce) * finite('trail', trail) * Math.cos(rake),
+  )
 }

@@ -39,14 +39,17 @@ const LETTER_WIDTH = new Map([
 ])
 
 const INCH = 25.4
-const EXPECTED = "must be a tyre size such as '120/70-17', '120/70 ZR 17 M/C', '3.00-18' or 'MT90-16'"
+const EXPECTED =
+  "must be a tyre size such as '120/70-17', '120/70 ZR 17 M/C', '3.00-18' or 'MT90-16'"
 
 // Between section and rim: a dash or a space, with a speed letter and R (radial) or B (bias-belted) if the tyre carries them.
 const JOINT = String.raw`(?:\s*-\s*|\s*-?\s*[A-Z]?\s?[A-Z]\s*-?\s*|\s+)`
 // After the rim: what does not change the size (M/C, load index and speed, tube type, ply rating, end, reinforcement).
 const AFTER = String.raw`(\d{1,2})(?:\s*(?:M/C|MC|\(?\d{2,3}[A-Z]\)?|\([A-Z]\)|TL|TT|REINF\.?|REINFORCED|XL|M\+S|TUBELESS|FRONT|REAR|\dPR))*`
 const METRIC = new RegExp(String.raw`^(\d{2,3})\s*/\s*(\d{2,3})${JOINT}${AFTER}$`)
-const INCHES = new RegExp(String.raw`^(\d{1,2}(?:\.\d{1,2})?)(?:\s*/\s*(\d{2,3}))?${JOINT}${AFTER}$`)
+const INCHES = new RegExp(
+  String.raw`^(\d{1,2}(?:\.\d{1,2})?)(?:\s*/\s*(\d{2,3}))?${JOINT}${AFTER}$`,
+)
 const LETTERS = new RegExp(String.raw`^M([A-Z])\s*(\d{2,3})${JOINT}${AFTER}$`)
 
 /**
@@ -65,9 +68,16 @@ export function tyreRadius(marking: string): number {
   const size = metric(text) ?? letters(text, marking) ?? inches(text)
   if (!size) throw new DomainError('marking', marking, EXPECTED)
   const rim = RIM_DIAMETER.get(size.rim)
-  if (rim === undefined) throw new DomainError('marking', marking, 'must end in a rim code from 4 to 23')
-  if (size.aspect < 25 || size.aspect > 110) throw new DomainError('marking', marking, 'must have an aspect ratio from 25 to 110 %')
-  if (size.width < 40 || size.width > 400) throw new DomainError('marking', marking, 'must have a section width from 40 to 400 mm (1.6 to 15.7 in)')
+  if (rim === undefined)
+    throw new DomainError('marking', marking, 'must end in a rim code from 4 to 23')
+  if (size.aspect < 25 || size.aspect > 110)
+    throw new DomainError('marking', marking, 'must have an aspect ratio from 25 to 110 %')
+  if (size.width < 40 || size.width > 400)
+    throw new DomainError(
+      'marking',
+      marking,
+      'must have a section width from 40 to 400 mm (1.6 to 15.7 in)',
+    )
   return (rim / 2 + (size.width * size.aspect) / 100) / 1000
 }
 
@@ -80,7 +90,9 @@ interface Size {
 
 function metric(text: string): Size | null {
   const [, width, aspect, rim] = METRIC.exec(text) ?? []
-  return rim === undefined ? null : { width: Number(width), aspect: Number(aspect), rim: Number(rim) }
+  return rim === undefined
+    ? null
+    : { width: Number(width), aspect: Number(aspect), rim: Number(rim) }
 }
 
 function letters(text: string, marking: string): Size | null {
@@ -88,7 +100,11 @@ function letters(text: string, marking: string): Size | null {
   if (rim === undefined) return null
   const width = LETTER_WIDTH.get(letter)
   if (width === undefined) {
-    throw new DomainError('marking', marking, `must have a width letter that is known (${[...LETTER_WIDTH.keys()].join(', ')}); give the metric size instead`)
+    throw new DomainError(
+      'marking',
+      marking,
+      `must have a width letter that is known (${[...LETTER_WIDTH.keys()].join(', ')}); give the metric size instead`,
+    )
   }
   return { width, aspect: Number(aspect), rim: Number(rim) }
 }
@@ -96,7 +112,11 @@ function letters(text: string, marking: string): Size | null {
 function inches(text: string): Size | null {
   const [, width = '', aspect, rim] = INCHES.exec(text) ?? []
   if (rim === undefined) return null
-  return { width: Number(width) * INCH, aspect: aspect === undefined ? inchAspect(width) : Number(aspect), rim: Number(rim) }
+  return {
+    width: Number(width) * INCH,
+    aspect: aspect === undefined ? inchAspect(width) : Number(aspect),
+    rim: Number(rim),
+  }
 }
 
 /** Inch sizes are as high as wide, except the low-section series, whose widths end in .10 or .60 and whose height is 85 % (ISO 4249, from memory). */

@@ -15,10 +15,18 @@ const STEP = 0.01
  * Units are the caller's. Refuses lists of unequal length, uncertainties below 0 and a function that gives no finite value nearby.
  * Source: JCGM 100:2008, 5.1.2 and 5.1.3.
  */
-export function propagate(measure: (values: number[]) => number, values: readonly number[], standardUncertainties: readonly number[]): Propagated {
+export function propagate(
+  measure: (values: number[]) => number,
+  values: readonly number[],
+  standardUncertainties: readonly number[],
+): Propagated {
   list('values', values).forEach((value) => finite('values', value))
   if (list('standardUncertainties', standardUncertainties).length !== values.length) {
-    throw new DomainError('standardUncertainties', standardUncertainties, 'must hold one entry for each value')
+    throw new DomainError(
+      'standardUncertainties',
+      standardUncertainties,
+      'must hold one entry for each value',
+    )
   }
   const at = (index: number, shift: number): number => {
     const moved = [...values]
@@ -31,5 +39,9 @@ export function propagate(measure: (values: number[]) => number, values: readonl
     const step = Math.max(STEP * uncertainty, 1e-9 * Math.abs(values[index]!))
     return Math.abs(((at(index, step) - at(index, -step)) / (2 * step)) * uncertainty)
   })
-  return { value: finite('measure', measure([...values])), uncertainty: representable('uncertainty', Math.hypot(...contributions)), contributions }
+  return {
+    value: finite('measure', measure([...values])),
+    uncertainty: representable('uncertainty', Math.hypot(...contributions)),
+    contributions,
+  }
 }

@@ -5,7 +5,10 @@ import { AT_100, INDEX_0, INDEX_100 } from './viscosityIndexTable.ts'
 /** L and H of ASTM D2270 [mm²/s] for a viscosity at 100 °C of at least 2 mm²/s. */
 function references(at100: number): { low: number; high: number } {
   if (at100 > 70) {
-    return { low: (0.8353 * at100 + 14.67) * at100 - 216, high: (0.1684 * at100 + 11.85) * at100 - 97 }
+    return {
+      low: (0.8353 * at100 + 14.67) * at100 - 216,
+      high: (0.1684 * at100 + 11.85) * at100 - 97,
+    }
   }
   const found = AT_100.findIndex((entry) => entry >= at100)
   const upper = Math.max(found, 1)
@@ -29,8 +32,14 @@ export function viscosityIndex(oil: { at40: number; at100: number }): number {
   // In mm²/s, to twelve digits: 2e-6 m²/s must not fall below 2 by the rounding of the change of unit.
   const at40 = Number((positive('at40', oil.at40) * 1e6).toPrecision(12))
   const at100 = Number((positive('at100', oil.at100) * 1e6).toPrecision(12))
-  if (at100 < 2) throw new DomainError('at100', oil.at100, 'must be at least 2 mm²/s (2e-6 m²/s): the standard begins there')
-  if (at40 <= at100) throw new DomainError('at40', oil.at40, 'must be above the viscosity at 100 °C')
+  if (at100 < 2)
+    throw new DomainError(
+      'at100',
+      oil.at100,
+      'must be at least 2 mm²/s (2e-6 m²/s): the standard begins there',
+    )
+  if (at40 <= at100)
+    throw new DomainError('at40', oil.at40, 'must be above the viscosity at 100 °C')
   const { low, high } = references(at100)
   if (at40 >= high) return (100 * (low - at40)) / (low - high)
   const exponent = Math.log(high / at40) / Math.log(at100)

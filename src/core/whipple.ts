@@ -47,7 +47,20 @@ export interface WhippleMatrices {
 }
 
 const POSITIVE = ['w', 'g', 'rR', 'rF'] as const
-const AT_LEAST_0 = ['mR', 'IRxx', 'IRyy', 'mB', 'IBxx', 'IBzz', 'mH', 'IHxx', 'IHzz', 'mF', 'IFxx', 'IFyy'] as const
+const AT_LEAST_0 = [
+  'mR',
+  'IRxx',
+  'IRyy',
+  'mB',
+  'IBxx',
+  'IBzz',
+  'mH',
+  'IHxx',
+  'IHzz',
+  'mF',
+  'IFxx',
+  'IFyy',
+] as const
 const FINITE = ['c', 'xB', 'zB', 'IBxz', 'xH', 'zH', 'IHxz'] as const
 
 function check(parameters: WhippleParameters): void {
@@ -61,7 +74,12 @@ function check(parameters: WhippleParameters): void {
 /** The front assembly (bars, fork, front wheel) about the steering axis. */
 function frontAssembly(p: WhippleParameters, sin: number, cos: number) {
   const mass = p.mH + p.mF
-  if (mass === 0) throw new DomainError('mH', p.mH, 'must be above 0 where the front wheel has no mass: something has to steer')
+  if (mass === 0)
+    throw new DomainError(
+      'mH',
+      p.mH,
+      'must be above 0 where the front wheel has no mass: something has to steer',
+    )
   const x = (p.xH * p.mH + p.w * p.mF) / mass
   const z = (p.zH * p.mH - p.rF * p.mF) / mass
   const Ixx = p.IHxx + p.IFxx + p.mH * (p.zH - z) ** 2 + p.mF * (p.rF + z) ** 2
@@ -82,7 +100,15 @@ function whole(p: WhippleParameters) {
   return {
     mx: p.xB * p.mB + p.xH * p.mH + p.w * p.mF,
     mz: -p.rR * p.mR + p.zB * p.mB + p.zH * p.mH - p.rF * p.mF,
-    Ixx: p.IRxx + p.IBxx + p.IHxx + p.IFxx + p.mR * p.rR ** 2 + p.mB * p.zB ** 2 + p.mH * p.zH ** 2 + p.mF * p.rF ** 2,
+    Ixx:
+      p.IRxx +
+      p.IBxx +
+      p.IHxx +
+      p.IFxx +
+      p.mR * p.rR ** 2 +
+      p.mB * p.zB ** 2 +
+      p.mH * p.zH ** 2 +
+      p.mF * p.rF ** 2,
     Ixz: p.IBxz + p.IHxz - p.mB * p.xB * p.zB - p.mH * p.xH * p.zH + p.mF * p.w * p.rF,
     Izz: p.IRxx + p.IBzz + p.IHzz + p.IFxx + p.mB * p.xB ** 2 + p.mH * p.xH ** 2 + p.mF * p.w ** 2,
   }
@@ -127,7 +153,11 @@ export function whippleMatrices(parameters: WhippleParameters): WhippleMatrices 
   }
   // The inertia in roll is a sum of what was checked to be 0 or above, so the determinant alone tells.
   if (!(determinant(matrices.M) > 0)) {
-    throw new DomainError('parameters', parameters, 'must give a positive definite mass matrix: check masses and moments of inertia')
+    throw new DomainError(
+      'parameters',
+      parameters,
+      'must give a positive definite mass matrix: check masses and moments of inertia',
+    )
   }
   return matrices
 }

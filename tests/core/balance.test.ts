@@ -4,7 +4,9 @@ import { balanceAt, balanceSlopes, blankBalance } from '../../src/core/balance.t
 import type { Bike, LoadCase } from '../../src/core/index.ts'
 import { setScene } from '../../src/core/scene.ts'
 
-const { cases } = JSON.parse(readFileSync(new URL('data/stance-cases.json', import.meta.url), 'utf8')) as {
+const { cases } = JSON.parse(
+  readFileSync(new URL('data/stance-cases.json', import.meta.url), 'utf8'),
+) as {
   cases: { id: string; bike: Bike; load: LoadCase; settle: number }[]
 }
 
@@ -39,7 +41,9 @@ describe('balanceSlopes', () => {
       for (const [name, value] of Object.entries(wanted)) {
         const got = here[name as keyof typeof wanted]
         // forces of kN at 1e-16 over a step of 1e-6 m leave 1e-3 N/m or so; a kink of the curves inside the step would show as far more
-        expect(Math.abs(got - value), `${name}: ${got} against ${value}`).toBeLessThanOrEqual(0.05 + 1e-6 * Math.abs(value))
+        expect(Math.abs(got - value), `${name}: ${got} against ${value}`).toBeLessThanOrEqual(
+          0.05 + 1e-6 * Math.abs(value),
+        )
       }
     },
   )

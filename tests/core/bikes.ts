@@ -28,12 +28,21 @@ export function plainBike(): Bike {
     frontUnsprungMass: 17,
     rearUnsprungMass: 22,
     fork: { travel: 0.12, legs: [leg, leg] },
-    rear: { travel: 0.13, spring: [{ rate: 95000 }], preload: 0.012, motionRatio: { initial: 0.45 } },
+    rear: {
+      travel: 0.13,
+      spring: [{ rate: 95000 }],
+      preload: 0.012,
+      motionRatio: { initial: 0.45 },
+    },
   }
 }
 
 /** A leg with its gas, whose spring binds past the travel of a fork in order. */
-export const gassyLeg = { spring: [{ rate: 9000, closes: 0.17 }], preload: 0.015, gas: { tubeDiameter: 0.038, boreDiameter: 0.038, airHeight: 0.15 } }
+export const gassyLeg = {
+  spring: [{ rate: 9000, closes: 0.17 }],
+  preload: 0.015,
+  gas: { tubeDiameter: 0.038, boreDiameter: 0.038, airHeight: 0.15 },
+}
 
 /** An invented bike with gas and friction in its fork, to choose springs and to ride. */
 export const gassyBike: Bike = {
@@ -49,12 +58,20 @@ export const gassyBike: Bike = {
 export const RIDER = { mass: 80, x: 0.6, z: 1 }
 
 /** Gas of one leg of the plain bike. */
-export const GAS: Gas = { tubeDiameter: 0.043, boreDiameter: 0.038, airHeight: 0.13, stackVolume: 56e-6 }
+export const GAS: Gas = {
+  tubeDiameter: 0.043,
+  boreDiameter: 0.038,
+  airHeight: 0.13,
+  stackVolume: 56e-6,
+}
 
 /** The plain bike with gas in both legs. */
 export function sealedBike(): Bike {
   const bike = plainBike()
-  return { ...bike, fork: { ...bike.fork, legs: bike.fork.legs.map((leg) => ({ ...leg, gas: GAS })) } }
+  return {
+    ...bike,
+    fork: { ...bike.fork, legs: bike.fork.legs.map((leg) => ({ ...leg, gas: GAS })) },
+  }
 }
 
 /** A random bike and load case: far wider than anything built, so that a search meets stops, locks, coil bind, loose springs and lifted wheels. */
@@ -68,7 +85,9 @@ export function randomCase(next: () => number): { bike: Bike; loadCase: LoadCase
     if (maybe(0.5)) return [{ rate }]
     return [
       { rate: rate * from(1.2, 6), closes: closes * from(0.05, 0.8) },
-      maybe(0.4) ? { rate: rate * from(1, 3), closes: closes * from(0.3, 1.5) } : { rate: rate * from(1, 3) },
+      maybe(0.4)
+        ? { rate: rate * from(1, 3), closes: closes * from(0.3, 1.5) }
+        : { rate: rate * from(1, 3) },
     ]
   }
   const gas = (): Gas => ({
@@ -84,10 +103,16 @@ export function randomCase(next: () => number): { bike: Bike; loadCase: LoadCase
   const leg = () => {
     const spring = maybe(0.8) ? shared : groups(from(3000, 16000), frontTravel)
     const room = spring.reduce((sum, group) => sum + (group.closes ?? Infinity), 0)
-    return { spring, preload: Math.min(from(-0.01, 0.04), room / 2), ...(common && maybe(0.9) ? { gas: common } : {}) }
+    return {
+      spring,
+      preload: Math.min(from(-0.01, 0.04), room / 2),
+      ...(common && maybe(0.9) ? { gas: common } : {}),
+    }
   }
   const ratio = from(0.3, 0.9)
-  const rearSpring = maybe(0.9) ? [{ rate: from(20000, 180000) }] : groups(from(30000, 120000), rearTravel * ratio)
+  const rearSpring = maybe(0.9)
+    ? [{ rate: from(20000, 180000) }]
+    : groups(from(30000, 120000), rearTravel * ratio)
   const rearRoom = rearSpring.reduce((sum, group) => sum + (group.closes ?? Infinity), 0)
   const rear: Rear = {
     travel: rearTravel,
@@ -117,7 +142,11 @@ export function randomCase(next: () => number): { bike: Bike; loadCase: LoadCase
       forkOffset: from(0, 0.07),
       tubeRaise: maybe(0.3) ? from(-0.02, 0.02) : 0,
       rearRaise: maybe(0.3) ? from(-0.02, 0.02) : 0,
-      datum: { frontTravel: from(0, 0.05), rearTravel: from(0, 0.05), ...(maybe(0.3) ? { frontRadius: 0.31, rearRadius: 0.32, forkOffset: 0.04 } : {}) },
+      datum: {
+        frontTravel: from(0, 0.05),
+        rearTravel: from(0, 0.05),
+        ...(maybe(0.3) ? { frontRadius: 0.31, rearRadius: 0.32, forkOffset: 0.04 } : {}),
+      },
     },
     sprung: { mass: from(70, 350), x: from(0.5, 0.9), z: from(0.4, 0.75) },
     frontUnsprungMass: from(0, 25),
@@ -136,7 +165,9 @@ export function randomCase(next: () => number): { bike: Bike; loadCase: LoadCase
     deceleration: braking ? from(0, 14) : 0,
     frontBrakeShare: next(),
     lean: maybe(0.3) ? from(0, 1) : 0,
-    ...(maybe(0.3) ? { gasState: { exponent: from(1, 1.4), from: from(0, 0.01), temperature: from(273, 340) } } : {}),
+    ...(maybe(0.3)
+      ? { gasState: { exponent: from(1, 1.4), from: from(0, 0.01), temperature: from(273, 340) } }
+      : {}),
   }
   return { bike, loadCase, settle: Math.floor(next() * 3) - 1 }
 }

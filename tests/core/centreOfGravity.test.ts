@@ -6,15 +6,32 @@ import { near, same } from './near.ts'
 const number = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 
 /** Weighs a rigid bike of known centre of gravity: turns every point about the axle that stays down until the other has risen by `lift`. */
-function weigh(wheelbase: number, x: number, z: number, frontRadius: number, rearRadius: number, lifted: 'front' | 'rear', lift: number) {
+function weigh(
+  wheelbase: number,
+  x: number,
+  z: number,
+  frontRadius: number,
+  rearRadius: number,
+  lifted: 'front' | 'rear',
+  lift: number,
+) {
   const level = { frontLevel: (280 * x) / wheelbase, rearLevel: 280 * (1 - x / wheelbase) }
   // Distances from the axle that stays down, towards the lifted one.
-  const [down, up, along] = lifted === 'rear' ? [frontRadius, rearRadius, wheelbase - x] : [rearRadius, frontRadius, x]
+  const [down, up, along] =
+    lifted === 'rear' ? [frontRadius, rearRadius, wheelbase - x] : [rearRadius, frontRadius, x]
   const rise = up - down
   const turn = Math.asin((rise + lift) / Math.hypot(wheelbase, rise)) - Math.atan2(rise, wheelbase)
   const axle = wheelbase * Math.cos(turn) - rise * Math.sin(turn)
   const centre = along * Math.cos(turn) - (z - down) * Math.sin(turn)
-  return { wheelbase, frontRadius, rearRadius, lifted, lift, ...level, otherWheelRaised: 280 * (1 - centre / axle) }
+  return {
+    wheelbase,
+    frontRadius,
+    rearRadius,
+    lifted,
+    lift,
+    ...level,
+    otherWheelRaised: 280 * (1 - centre / axle),
+  }
 }
 
 test('centreOfGravityHeight(…) finds the height of a bike weighed by turning it, either end lifted, wheels alike or not', () => {
@@ -28,7 +45,7 @@ test('centreOfGravityHeight(…) finds the height of a bike weighed by turning i
       fc.constantFrom('front', 'rear'),
       number(0.1, 0.6),
       (w, x, z, f, r, end, lift) => {
-        near(centreOfGravityHeight(weigh(w, x, z, f, r, end as 'front' | 'rear', lift)), z, 1e-9)
+        near(centreOfGravityHeight(weigh(w, x, z, f, r, end, lift)), z, 1e-9)
       },
     ),
   )
@@ -50,7 +67,8 @@ test('centreOfGravityHeight(…) with equal wheels is R + wheelbase × (W′ −
 
 test('centreOfGravityHeight(…) is wrong by about 13 mm when the raised reading is wrong by 0.5 kg', () => {
   const weighing = weigh(1.45, 0.71, 0.62, 0.3, 0.3, 'rear', 0.3)
-  const error = centreOfGravityHeight({ ...weighing, otherWheelRaised: weighing.otherWheelRaised + 0.5 }) - 0.62
+  const error =
+    centreOfGravityHeight({ ...weighing, otherWheelRaised: weighing.otherWheelRaised + 0.5 }) - 0.62
   near(error, 0.013, 0.002) // 12.2 mm on a 280 kg bike lifted 300 mm
 })
 
@@ -58,15 +76,28 @@ test('centreOfGravityHeight(…) with an uncertainty carries it through: of load
   const weighing = weigh(1.45, 0.71, 0.62, 0.3, 0.31, 'rear', 0.3)
   const result = centreOfGravityHeight({ ...weighing, uncertainty: { load: 0.5 } })
   near(result.height, 0.62, 1e-9)
-  const raised = (centreOfGravityHeight({ ...weighing, otherWheelRaised: weighing.otherWheelRaised + 0.005 }) - 0.62) / 0.01
+  const raised =
+    (centreOfGravityHeight({ ...weighing, otherWheelRaised: weighing.otherWheelRaised + 0.005 }) -
+      0.62) /
+    0.01
   expect(result.uncertainty).toBeGreaterThan(raised)
   expect(result.uncertainty).toBeLessThan(2 * raised)
-  expect(centreOfGravityHeight({ ...weighing, uncertainty: { load: 0.5, length: 0.003 } }).uncertainty).toBeGreaterThan(result.uncertainty)
+  expect(
+    centreOfGravityHeight({ ...weighing, uncertainty: { load: 0.5, length: 0.003 } }).uncertainty,
+  ).toBeGreaterThan(result.uncertainty)
   expect(centreOfGravityHeight({ ...weighing, uncertainty: { load: 0 } }).uncertainty).toBe(0)
 })
 
 test('centreOfGravityHeight(…) allows all the weight on one wheel: the centre of gravity then stands above that axle', () => {
-  const weighing = { wheelbase: 1.45, frontLevel: 140, rearLevel: 140, lifted: 'rear', lift: 0.3, frontRadius: 0.3, rearRadius: 0.3 } as const
+  const weighing = {
+    wheelbase: 1.45,
+    frontLevel: 140,
+    rearLevel: 140,
+    lifted: 'rear',
+    lift: 0.3,
+    frontRadius: 0.3,
+    rearRadius: 0.3,
+  } as const
   const height = centreOfGravityHeight({ ...weighing, otherWheelRaised: 280 })
   same(height, 0.3 + 0.725 / Math.tan(Math.asin(0.3 / 1.45)), 1e-10)
 })
@@ -88,6 +119,8 @@ test('centreOfGravityHeight(…) refuses what makes no sense', () => {
     [{ uncertainty: { load: 1, length: NaN } }, 'uncertainty.length'],
   ]
   for (const [change, parameter] of bad) {
-    expect(() => centreOfGravityHeight({ ...good, ...change }), parameter).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
+    expect(() => centreOfGravityHeight({ ...good, ...change }), parameter).toThrow(
+      expect.objectContaining({ name: 'DomainError', parameter }),
+    )
   }
 })

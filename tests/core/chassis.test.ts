@@ -15,7 +15,12 @@ describe('the datum pose', () => {
       fc.property(seeds, (seed) => {
         const { geometry } = randomCase(stream(seed)).bike
         const { frontTravel, rearTravel } = geometry.datum
-        const quoted: Geometry = { ...geometry, tubeRaise: 0, rearRaise: 0, datum: { frontTravel, rearTravel } }
+        const quoted: Geometry = {
+          ...geometry,
+          tubeRaise: 0,
+          rearRaise: 0,
+          datum: { frontTravel, rearTravel },
+        }
         const there = pose(quoted, frontTravel, rearTravel)
         near(there.pitch, 0, 1e-12)
         near(there.rake, quoted.rake, 1e-12)
@@ -35,7 +40,10 @@ describe('the datum pose', () => {
   })
 
   test('pose(…) takes parts fitted now for those of the datum when none are named', () => {
-    const named = { ...plain, datum: { ...plain.datum, frontRadius: 0.3, rearRadius: 0.3, forkOffset: 0.03 } }
+    const named = {
+      ...plain,
+      datum: { ...plain.datum, frontRadius: 0.3, rearRadius: 0.3, forkOffset: 0.03 },
+    }
     const { toGround: _a, ...one } = pose(named, 0.03, 0.02)
     const { toGround: _b, ...other } = pose(plain, 0.03, 0.02)
     expect(one).toEqual(other)
@@ -59,16 +67,29 @@ describe('worked by hand', () => {
 
   test('pose(…) at full extension has about 107 mm of trail if the figures were for there, 111 mm if for 30 mm settled in front and 10 behind', () => {
     near(pose(plain, 0, 0).trail, 0.107, 0.0005)
-    near(pose({ ...plain, datum: { frontTravel: 0.03, rearTravel: 0.01 } }, 0, 0).trail, 0.111, 0.0005)
+    near(
+      pose({ ...plain, datum: { frontTravel: 0.03, rearTravel: 0.01 } }, 0, 0).trail,
+      0.111,
+      0.0005,
+    )
   })
 })
 
 describe('what a change does', () => {
   test('pose(…) with the tubes up by some travel is the pose with that much more travel used', () => {
     fc.assert(
-      fc.property(used, used, fc.double({ min: 0, max: 0.02, noNaN: true }), (front, rear, raise) => {
-        near(pose({ ...plain, tubeRaise: raise }, front, rear).trail, pose(plain, front + raise, rear).trail, 1e-12)
-      }),
+      fc.property(
+        used,
+        used,
+        fc.double({ min: 0, max: 0.02, noNaN: true }),
+        (front, rear, raise) => {
+          near(
+            pose({ ...plain, tubeRaise: raise }, front, rear).trail,
+            pose(plain, front + raise, rear).trail,
+            1e-12,
+          )
+        },
+      ),
     )
   })
 
@@ -84,12 +105,20 @@ describe('what a change does', () => {
   })
 
   test('pose(…) with a smaller front wheel than quoted stands nose-down by its drop over the wheelbase', () => {
-    const there = pose({ ...plain, frontRadius: 0.28, datum: { ...plain.datum, frontRadius: 0.3 } }, 0, 0)
+    const there = pose(
+      { ...plain, frontRadius: 0.28, datum: { ...plain.datum, frontRadius: 0.3 } },
+      0,
+      0,
+    )
     near(there.pitch, -Math.asin(0.02 / 1.45), 1e-12)
   })
 
   test('pose(…) with other yokes moves the axle along the new offset: square to the steering axis', () => {
-    const there = pose({ ...plain, forkOffset: 0.035, datum: { ...plain.datum, forkOffset: 0.03 } }, 0, 0)
+    const there = pose(
+      { ...plain, forkOffset: 0.035, datum: { ...plain.datum, forkOffset: 0.03 } },
+      0,
+      0,
+    )
     const line = { x: 1.45 + 0.005 * Math.cos(plain.rake), z: 0.005 * Math.sin(plain.rake) }
     near(there.wheelbase, Math.hypot(line.x, line.z), 1e-12)
     near(there.pitch, -Math.atan2(line.z, line.x), 1e-12)
@@ -102,7 +131,11 @@ describe('what a change does', () => {
         const { geometry } = randomCase(stream(seed)).bike
         const there = pose(geometry, front, rear)
         const radius = geometry.datum.rearRadius ?? geometry.rearRadius
-        near(Math.hypot(there.pivot.x, there.pivot.z - there.rearAxle.z), Math.hypot(geometry.pivot.x, geometry.pivot.z - radius), 1e-12)
+        near(
+          Math.hypot(there.pivot.x, there.pivot.z - there.rearAxle.z),
+          Math.hypot(geometry.pivot.x, geometry.pivot.z - radius),
+          1e-12,
+        )
       }),
     )
   })
@@ -146,7 +179,9 @@ test('pose(…) refuses what makes no sense', () => {
     [{ datum: { frontTravel: 0, rearTravel: 0, frontRadius: 0 } }, 'datum.frontRadius'],
   ]
   for (const [change, parameter] of bad) {
-    expect(() => pose({ ...plain, ...change } as Geometry, 0, 0), parameter).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
+    expect(() => pose({ ...plain, ...change }, 0, 0), parameter).toThrow(
+      expect.objectContaining({ name: 'DomainError', parameter }),
+    )
   }
   expect(() => pose(plain, -0.01, 0)).toThrow(expect.objectContaining({ parameter: 'frontTravel' }))
   expect(() => pose(plain, 0, NaN)).toThrow(expect.objectContaining({ parameter: 'rearTravel' }))
@@ -166,20 +201,32 @@ const square: Geometry = {
 
 test('pose(…) refuses a swing arm that stands upright, and allows one that nearly does', () => {
   expect(() => pose(square, 0, 0.5)).toThrow('within reach of the swing arm')
-  near(pose(square, 0, 0.4375).wheelbase, Math.hypot(1 + Math.sqrt(0.25 - 0.4375 ** 2), 0.4375), 1e-12)
+  near(
+    pose(square, 0, 0.4375).wheelbase,
+    Math.hypot(1 + Math.sqrt(0.25 - 0.4375 ** 2), 0.4375),
+    1e-12,
+  )
 })
 
 test('pose(…) refuses wheels whose radii differ by the distance of the axles or more: neither then stands apart', () => {
   const datum = { ...square.datum, frontRadius: 0.25, rearRadius: 0.25 }
   for (const frontRadius of [1.75, 2]) {
-    expect(() => pose({ ...square, frontRadius, datum }, 0, 0)).toThrow(expect.objectContaining({ name: 'DomainError', parameter: 'wheelbase' }))
+    expect(() => pose({ ...square, frontRadius, datum }, 0, 0)).toThrow(
+      expect.objectContaining({ name: 'DomainError', parameter: 'wheelbase' }),
+    )
   }
-  near(pose({ ...square, frontRadius: 1.5, datum }, 0, 0).wheelbase, Math.sqrt(1.5 ** 2 - 1.25 ** 2), 1e-12)
+  near(
+    pose({ ...square, frontRadius: 1.5, datum }, 0, 0).wheelbase,
+    Math.sqrt(1.5 ** 2 - 1.25 ** 2),
+    1e-12,
+  )
 })
 
 test('pose(…) refuses a pitch that lays the steering axis level or beyond', () => {
   const raked: Geometry = { ...square, rake: 1.5 }
-  expect(() => pose(raked, 0, 0.2)).toThrow(expect.objectContaining({ name: 'DomainError', parameter: 'rake' }))
+  expect(() => pose(raked, 0, 0.2)).toThrow(
+    expect.objectContaining({ name: 'DomainError', parameter: 'rake' }),
+  )
   const there = pose(raked, 0, 0.05)
   near(there.rake, 1.5 + there.pitch, 1e-12)
 })

@@ -1,5 +1,12 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { coilRate, coilShearStress, DomainError, solidLength } from '../../src/core/index.ts'
+import {
+  coilRate,
+  coilShearStress,
+  DomainError,
+  leastGaps,
+  solidLength,
+} from '../../src/core/index.ts'
 import { near, same } from './near.ts'
 
 const INCH = 0.0254
@@ -11,12 +18,22 @@ describe('Budynas and Nisbett, Shigley’s Mechanical Engineering Design, 10th e
   const meanDiameter = 0.4 * INCH
 
   test('coilRate(…) gives the printed 4.13 lbf/in', () => {
-    const rate = coilRate({ wireDiameter, meanDiameter, activeCoils: 10.5, shearModulus: 11.85e6 * PSI })
+    const rate = coilRate({
+      wireDiameter,
+      meanDiameter,
+      activeCoils: 10.5,
+      shearModulus: 11.85e6 * PSI,
+    })
     near(rate / (POUND_FORCE / INCH), 4.13, 0.005) // half the last printed digit
   })
 
   test('coilShearStress(…) with the Bergsträsser factor gives the printed 146 kpsi at 6.46 lbf', () => {
-    const stress = coilShearStress({ force: 6.46 * POUND_FORCE, wireDiameter, meanDiameter, correction: 'bergstrasser' })
+    const stress = coilShearStress({
+      force: 6.46 * POUND_FORCE,
+      wireDiameter,
+      meanDiameter,
+      correction: 'bergstrasser',
+    })
     near(stress / PSI / 1000, 146, 0.5) // half the last printed digit
   })
 
@@ -27,7 +44,12 @@ describe('Budynas and Nisbett, Shigley’s Mechanical Engineering Design, 10th e
 
 test('coilRate(…) gives the force of 35 lbf at 0.5 in: Wentzell, Machine Design, example 8.2', () => {
   // The active coils follow from the printed total of 12.79, two of them dead.
-  const rate = coilRate({ wireDiameter: 0.105 * INCH, meanDiameter: 0.62 * INCH, activeCoils: 10.79, shearModulus: 11.85e6 * PSI })
+  const rate = coilRate({
+    wireDiameter: 0.105 * INCH,
+    meanDiameter: 0.62 * INCH,
+    activeCoils: 10.79,
+    shearModulus: 11.85e6 * PSI,
+  })
   near(rate / (POUND_FORCE / INCH), 70, 0.04) // half a unit in the last digit of 12.79 coils
 })
 
@@ -41,13 +63,26 @@ describe('Bhandari, Design of Machine Elements, example 10.19', () => {
     const second = (1000 - k1 * 0.015) / (k1 + k2)
     near(k1 * (second + 0.015), 706.021471, 1e-6) // all printed digits
     near(k2 * second, 293.978529, 1e-6)
-    near(coilShearStress({ force: 706.021471, ...outer, correction: 'wahl' }) / 1e6, 375.305136, 2e-6)
-    near(coilShearStress({ force: 293.978529, ...inner, correction: 'wahl' }) / 1e6, 225.032219, 2e-6)
+    near(
+      coilShearStress({ force: 706.021471, ...outer, correction: 'wahl' }) / 1e6,
+      375.305136,
+      2e-6,
+    )
+    near(
+      coilShearStress({ force: 293.978529, ...inner, correction: 'wahl' }) / 1e6,
+      225.032219,
+      2e-6,
+    )
   })
 })
 
 test('coilRate(…) stacked gives 6.67 in under 10 lbf: Levinson, Statics and Strength of Materials, example 10.10', () => {
-  const k = coilRate({ wireDiameter: 0.2 * INCH, meanDiameter: 4 * INCH, activeCoils: 10, shearModulus: 12e6 * PSI })
+  const k = coilRate({
+    wireDiameter: 0.2 * INCH,
+    meanDiameter: 4 * INCH,
+    activeCoils: 10,
+    shearModulus: 12e6 * PSI,
+  })
   const deflection = 10 * POUND_FORCE * (1 / (2 * k) + 2 / k)
   near(deflection / INCH, 6.67, 0.005) // half the last printed digit
 })
@@ -59,7 +94,11 @@ test('coilRate(…) rises by 40/36 when four of forty coils are lost', () => {
 
 test('coilRate(…) rises by 8 % when 4.5 mm wire becomes 4.59 mm', () => {
   const coil = { meanDiameter: 0.03, activeCoils: 40, shearModulus: 78.5e9 }
-  near(coilRate({ ...coil, wireDiameter: 0.00459 }) / coilRate({ ...coil, wireDiameter: 0.0045 }), 1.08, 0.005) // 1.02⁴ = 1.0824
+  near(
+    coilRate({ ...coil, wireDiameter: 0.00459 }) / coilRate({ ...coil, wireDiameter: 0.0045 }),
+    1.08,
+    0.005,
+  ) // 1.02⁴ = 1.0824
 })
 
 test('coilShearStress(…) grows by the correction: none 1, Bergsträsser (w + 0.5)/(w − 0.75) as EN 13906-1 writes it', () => {
@@ -82,13 +121,60 @@ test('coilRate(…), coilShearStress(…) and solidLength(…) refuse what canno
   const coil = { wireDiameter: 0.004, meanDiameter: 0.03, activeCoils: 10, shearModulus: 8e10 }
   for (const key of Object.keys(coil)) {
     for (const value of [0, -1, NaN, Infinity]) {
-      expect(() => coilRate({ ...coil, [key]: value })).toThrow(expect.objectContaining({ name: 'DomainError', parameter: key }))
+      expect(() => coilRate({ ...coil, [key]: value })).toThrow(
+        expect.objectContaining({ name: 'DomainError', parameter: key }),
+      )
     }
   }
   expect(() => coilRate({ ...coil, meanDiameter: 0.004 })).toThrow(DomainError)
   expect(() => coilRate({ ...coil, wireDiameter: 1e100, meanDiameter: 1e101 })).toThrow(DomainError)
   expect(() => coilRate(undefined as never)).toThrow(DomainError)
   expect(() => coilShearStress({ ...coil, force: -1, correction: 'none' })).toThrow(DomainError)
-  expect(() => coilShearStress({ ...coil, force: 1, correction: 'other' as never })).toThrow('none, wahl, bergstrasser')
-  expect(() => solidLength({ wireDiameter: 0.004, totalCoils: 10, ends: 'open' as never })).toThrow(DomainError)
+  expect(() => coilShearStress({ ...coil, force: 1, correction: 'other' as never })).toThrow(
+    'none, wahl, bergstrasser',
+  )
+  expect(() => solidLength({ wireDiameter: 0.004, totalCoils: 10, ends: 'open' as never })).toThrow(
+    DomainError,
+  )
+})
+
+describe('leastGaps', () => {
+  const size = fc.double({ min: 1e-3, max: 0.02, noNaN: true })
+  const index = fc.double({ min: 1.5, max: 20, noNaN: true })
+  const coils = fc.double({ min: 1, max: 60, noNaN: true })
+
+  test('leastGaps grows as the spring does, and with each coil alike', () => {
+    fc.assert(
+      fc.property(
+        size,
+        index,
+        coils,
+        fc.double({ min: 0.1, max: 10, noNaN: true }),
+        (wireDiameter, ratio, activeCoils, scale) => {
+          const coil = { wireDiameter, meanDiameter: ratio * wireDiameter, activeCoils }
+          const one = leastGaps(coil)
+          const scaled = {
+            ...coil,
+            wireDiameter: scale * coil.wireDiameter,
+            meanDiameter: scale * coil.meanDiameter,
+          }
+          // rounding of a few products
+          expect(Math.abs(leastGaps(scaled) / one - scale) / scale).toBeLessThan(1e-12)
+          expect(
+            Math.abs(leastGaps({ ...coil, activeCoils: 2 * activeCoils }) / one - 2),
+          ).toBeLessThan(1e-12)
+        },
+      ),
+    )
+  })
+
+  test('leastGaps of 38 coils of 4.5 mm wire on 23 mm is 23.8 mm', () => {
+    // EN 13906-1, from memory: 38 · (0.0015 · 23²/4.5 + 0.1 · 4.5) = 23.80 mm, worked by hand to its last digit
+    expect(
+      Math.abs(leastGaps({ wireDiameter: 4.5e-3, meanDiameter: 23e-3, activeCoils: 38 }) - 23.8e-3),
+    ).toBeLessThan(5e-6)
+    expect(() => leastGaps({ wireDiameter: 4.5e-3, meanDiameter: 4e-3, activeCoils: 38 })).toThrow(
+      DomainError,
+    )
+  })
 })

@@ -1,12 +1,13 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import { calls } from '../../src/calculators/checks/calls.ts'
+import { calls } from '../../src/checks/calls.ts'
 import * as core from '../../src/core/index.ts'
 import { parse } from 'yaml'
 
 const root = new URL('../../', import.meta.url)
 const read = (path: string): string => readFileSync(new URL(path, root), 'utf8')
-const filesIn = (folder: string): string[] => readdirSync(new URL(folder, root)).map((name) => `${folder}${name}`)
+const filesIn = (folder: string): string[] =>
+  readdirSync(new URL(folder, root)).map((name) => `${folder}${name}`)
 const names = (text: string, name: string): boolean => new RegExp(`\\b${name}\\b`).test(text)
 
 /** Core functions that a check against the world outside asks for. */
@@ -22,7 +23,8 @@ const lawful = filesIn('tests/core/')
   .map(read)
   .filter((text) => text.includes('fc.property('))
 
-const isCovered = (name: string): boolean => checked.has(name) || lawful.some((text) => names(text, name))
+const isCovered = (name: string): boolean =>
+  checked.has(name) || lawful.some((text) => names(text, name))
 
 /* Parts that the core's files hand to one another, each with the public function that is made of it: what is shown for that
    one is shown for the part. */
@@ -62,8 +64,13 @@ const coreFile = (name: string): string =>
 
 describe('every export of the core is shown right from outside', () => {
   test('Object.keys(core) holds no name without a published value or a law tested by property', () => {
-    const bare = Object.keys(core).filter((name) => !isCovered(name) && !Object.hasOwn(PART_OF, name))
-    expect(bare, 'write a check in content/checks, or a property test in tests/core, for each of these').toEqual([])
+    const bare = Object.keys(core).filter(
+      (name) => !isCovered(name) && !Object.hasOwn(PART_OF, name),
+    )
+    expect(
+      bare,
+      'write a check in content/checks, or a property test in tests/core, for each of these',
+    ).toEqual([])
   })
 
   test('PART_OF names parts that exist, each in the file of a public function that is covered by itself', () => {
@@ -76,6 +83,7 @@ describe('every export of the core is shown right from outside', () => {
 
   test('calls[…].core names functions that the core has', () => {
     const known = filesIn('src/core/').map(read).join('\n')
-    for (const name of checked) expect(known, name).toMatch(new RegExp(`^export (?:function|const) ${name}\\b`, 'm'))
+    for (const name of checked)
+      expect(known, name).toMatch(new RegExp(`^export (?:function|const) ${name}\\b`, 'm'))
   })
 })

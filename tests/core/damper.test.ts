@@ -13,11 +13,19 @@ describe('damperForce', () => {
     expectWithin(damperForce(damper, -0.1), -200, rounding(200))
     expectWithin(damperForce(damper, -0.3), -300, rounding(300))
     expectWithin(damperForce(damper, -0.14), -220, rounding(220))
-    expectWithin(damperForce({ ...damper, compression: { kind: 'square', coefficient: 300 } }, 2), 1200, rounding(1200))
+    expectWithin(
+      damperForce({ ...damper, compression: { kind: 'square', coefficient: 300 } }, 2),
+      1200,
+      rounding(1200),
+    )
   })
 
   test('damperForce is 0 at rest, whatever the law: damping holds nothing up', () => {
-    for (const compression of [digressive, { kind: 'square', coefficient: 9 }, { kind: 'linear', coefficient: 9 }] satisfies Law[]) {
+    for (const compression of [
+      digressive,
+      { kind: 'square', coefficient: 9 },
+      { kind: 'linear', coefficient: 9 },
+    ] satisfies Law[]) {
       expect(damperForce({ compression, rebound: digressive }, 0)).toBe(0)
     }
   })
@@ -30,7 +38,12 @@ describe('damperForce', () => {
       { kind: 'linear', coefficient: 900 },
     )
     fc.assert(
-      fc.property(laws, laws, fc.double({ min: -5, max: 5, noNaN: true }), (compression, rebound, v) => damperForce({ compression, rebound }, v) * v >= 0),
+      fc.property(
+        laws,
+        laws,
+        fc.double({ min: -5, max: 5, noNaN: true }),
+        (compression, rebound, v) => damperForce({ compression, rebound }, v) * v >= 0,
+      ),
     )
   })
 
@@ -39,12 +52,22 @@ describe('damperForce', () => {
   })
 
   test('damperForce refuses negative coefficients, a knee at speed 0 and a law that it does not know', () => {
-    expectRefusal(() => damperForce({ ...damper, compression: { kind: 'linear', coefficient: -1 } }, 1), 'damper.compression.coefficient')
     expectRefusal(
-      () => damperForce({ ...damper, rebound: { kind: 'digressive', knee: { velocity: 0, force: 1 }, after: 1 } }, 1),
+      () => damperForce({ ...damper, compression: { kind: 'linear', coefficient: -1 } }, 1),
+      'damper.compression.coefficient',
+    )
+    expectRefusal(
+      () =>
+        damperForce(
+          { ...damper, rebound: { kind: 'digressive', knee: { velocity: 0, force: 1 }, after: 1 } },
+          1,
+        ),
       'damper.rebound.knee.velocity',
     )
-    expectRefusal(() => damperForce({ ...damper, rebound: { kind: 'cubic' } as unknown as Law }, 1), 'damper.rebound.kind')
+    expectRefusal(
+      () => damperForce({ ...damper, rebound: { kind: 'cubic' } as unknown as Law }, 1),
+      'damper.rebound.kind',
+    )
     expectRefusal(() => damperForce(damper, NaN), 'velocity')
   })
 })
@@ -59,7 +82,12 @@ describe('kneeOf', () => {
 
 describe('isOneLine', () => {
   test('isOneLine is true where damperForce is one straight line through rest, and nowhere else', () => {
-    const laws: Law[] = [{ kind: 'linear', coefficient: 800 }, { kind: 'linear', coefficient: 900 }, { kind: 'square', coefficient: 800 }, digressive]
+    const laws: Law[] = [
+      { kind: 'linear', coefficient: 800 },
+      { kind: 'linear', coefficient: 900 },
+      { kind: 'square', coefficient: 800 },
+      digressive,
+    ]
     for (const compression of laws) {
       for (const rebound of laws) {
         const bothWays: Damper = { compression, rebound }

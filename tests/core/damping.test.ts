@@ -28,7 +28,10 @@ describe('naturalFrequency', () => {
   })
 
   test('naturalFrequency gives a period of 0.45 s for 35 lb on 18 lb/in (McLean and Nelson, Schaum, Example 19-2; g = 386 in/s²)', () => {
-    const frequency = naturalFrequency({ mass: (35 * POUND_FORCE) / (386 * INCH), stiffness: (18 * POUND_FORCE) / INCH })
+    const frequency = naturalFrequency({
+      mass: (35 * POUND_FORCE) / (386 * INCH),
+      stiffness: (18 * POUND_FORCE) / INCH,
+    })
     expectWithin((2 * Math.PI) / frequency, 0.45, 0.005) // printed to two decimals
   })
 
@@ -51,7 +54,11 @@ describe('naturalFrequency', () => {
 describe('staticDeflectionFrequency', () => {
   test('staticDeflectionFrequency gives 4.424 Hz for 50 lb on 100 lb/in (Bevan, Theory of Machines, ch. 15, Example 4)', () => {
     const withBookGravity = Math.sqrt((32.2 * FOOT) / STANDARD_GRAVITY)
-    expectWithin((withBookGravity * staticDeflectionFrequency(0.5 * INCH)) / (2 * Math.PI), 4.424, 0.0005) // printed to three decimals
+    expectWithin(
+      (withBookGravity * staticDeflectionFrequency(0.5 * INCH)) / (2 * Math.PI),
+      4.424,
+      0.0005,
+    ) // printed to three decimals
   })
 
   test('staticDeflectionFrequency agrees with the handbook constants 187.8/√in per minute, 0.4985/√m and 15.76/√mm (Bevan; Sarkar; Thomson)', () => {
@@ -65,7 +72,11 @@ describe('staticDeflectionFrequency', () => {
     fc.assert(
       fc.property(some(0.1, 1000), some(10, 1e6), (mass, stiffness) => {
         const wanted = naturalFrequency({ mass, stiffness })
-        expectWithin(staticDeflectionFrequency((mass * STANDARD_GRAVITY) / stiffness), wanted, rounding(wanted))
+        expectWithin(
+          staticDeflectionFrequency((mass * STANDARD_GRAVITY) / stiffness),
+          wanted,
+          rounding(wanted),
+        )
       }),
     )
   })
@@ -78,7 +89,11 @@ describe('staticDeflectionFrequency', () => {
 
 describe('dampingRatio', () => {
   test('dampingRatio gives 0.492 for 100 lb on 200 lb/in with 85 lb s/ft (Meriam and Kraige, Sample Problem 8/6)', () => {
-    const system = { mass: (100 * POUND_FORCE) / (32.2 * FOOT), stiffness: (200 * POUND_FORCE) / INCH, damping: (85 * POUND_FORCE) / FOOT }
+    const system = {
+      mass: (100 * POUND_FORCE) / (32.2 * FOOT),
+      stiffness: (200 * POUND_FORCE) / INCH,
+      damping: (85 * POUND_FORCE) / FOOT,
+    }
     expectWithin(dampingRatio(system), 0.492, 0.0005) // printed to three decimals
     expectWithin(naturalFrequency(system), 27.8, 0.05)
   })
@@ -88,7 +103,11 @@ describe('dampingRatio', () => {
   })
 
   test('dampingRatio gives a damped frequency of 24 rad/s for 12 lb, 20 lb/in, 10 lb at 20 in/s (Schaum, Example 19-19)', () => {
-    const system = { mass: (12 * POUND_FORCE) / (386 * INCH), stiffness: (20 * POUND_FORCE) / INCH, damping: (0.5 * POUND_FORCE) / INCH }
+    const system = {
+      mass: (12 * POUND_FORCE) / (386 * INCH),
+      stiffness: (20 * POUND_FORCE) / INCH,
+      damping: (0.5 * POUND_FORCE) / INCH,
+    }
     expectWithin(naturalFrequency(system) * Math.sqrt(1 - dampingRatio(system) ** 2), 24, 0.1) // printed to three figures, known to be 0.05 off
   })
 
@@ -116,7 +135,8 @@ describe('logDecrement', () => {
 
 describe('stepOvershoot', () => {
   test('stepOvershoot is exp(−half the decrement) below a ratio of 1, all of it at 0, nothing from 1 on', () => {
-    for (const ratio of [0.05, 0.3, 0.4, 0.7, 0.95]) expectWithin(stepOvershoot(ratio), Math.exp(-logDecrement(ratio) / 2), rounding(1))
+    for (const ratio of [0.05, 0.3, 0.4, 0.7, 0.95])
+      expectWithin(stepOvershoot(ratio), Math.exp(-logDecrement(ratio) / 2), rounding(1))
     expect(stepOvershoot(0)).toBe(1)
     expect(stepOvershoot(1)).toBe(0)
     expect(stepOvershoot(3)).toBe(0)
@@ -124,7 +144,13 @@ describe('stepOvershoot', () => {
   })
 
   test('stepOvershoot falls as damping grows', () => {
-    fc.assert(fc.property(some(0, 0.99), some(0.001, 0.5), (ratio, more) => stepOvershoot(ratio + more) < stepOvershoot(ratio)))
+    fc.assert(
+      fc.property(
+        some(0, 0.99),
+        some(0.001, 0.5),
+        (ratio, more) => stepOvershoot(ratio + more) < stepOvershoot(ratio),
+      ),
+    )
   })
 })
 
@@ -135,7 +161,13 @@ describe('dampedFree', () => {
   })
 
   test('dampedFree peaks at 0.25 m after 0.3678 s from 1.4294 m/s (Rao, Example 2.11, last part)', () => {
-    const system = { mass: 200, stiffness: 2358.2652, damping: 554.4981, displacement: 0, velocity: 1.4294 }
+    const system = {
+      mass: 200,
+      stiffness: 2358.2652,
+      damping: 554.4981,
+      displacement: 0,
+      velocity: 1.4294,
+    }
     expectWithin(dampedFree(system, 0.3678), 0.25, 0.0001) // velocity printed to four decimals
     expect(dampedFree(system, 0.36)).toBeLessThan(dampedFree(system, 0.3678))
     expect(dampedFree(system, 0.375)).toBeLessThan(dampedFree(system, 0.3678))
@@ -148,9 +180,15 @@ describe('dampedFree', () => {
         [0, time],
         [(-stiffness / mass) * time, (-damping / mass) * time],
       ])
-      const [wanted = NaN] = math.multiply(math.expm(rate), [displacement, velocity]).toArray() as number[]
+      const [wanted = NaN] = math
+        .multiply(math.expm(rate), [displacement, velocity])
+        .toArray() as number[]
       // mathjs' Padé form is good to about 1e-12 here
-      expectWithin(dampedFree({ mass, stiffness, damping, displacement, velocity }, time), wanted, 1e-12)
+      expectWithin(
+        dampedFree({ mass, stiffness, damping, displacement, velocity }, time),
+        wanted,
+        1e-12,
+      )
     }
   })
 
@@ -169,14 +207,26 @@ describe('dampedFree', () => {
 
   test('dampedFree without damping keeps its energy', () => {
     fc.assert(
-      fc.property(some(0.5, 300), some(100, 1e5), some(-0.1, 0.1), some(-2, 2), some(0, 2), (mass, stiffness, displacement, velocity, time) => {
-        const x = (t: number) => dampedFree({ mass, stiffness, damping: 0, displacement, velocity }, t)
-        const quarter = Math.PI / 2 / Math.sqrt(stiffness / mass)
-        // a quarter of a period later the displacement shows the speed
-        const amplitude = Math.hypot(displacement, velocity / Math.sqrt(stiffness / mass))
-        // the phase ω t carries its own rounding
-        expectWithin(Math.hypot(x(time), x(time + quarter)), amplitude, amplitude * 1e-11 + 1e-300)
-      }),
+      fc.property(
+        some(0.5, 300),
+        some(100, 1e5),
+        some(-0.1, 0.1),
+        some(-2, 2),
+        some(0, 2),
+        (mass, stiffness, displacement, velocity, time) => {
+          const x = (t: number) =>
+            dampedFree({ mass, stiffness, damping: 0, displacement, velocity }, t)
+          const quarter = Math.PI / 2 / Math.sqrt(stiffness / mass)
+          // a quarter of a period later the displacement shows the speed
+          const amplitude = Math.hypot(displacement, velocity / Math.sqrt(stiffness / mass))
+          // the phase ω t carries its own rounding
+          expectWithin(
+            Math.hypot(x(time), x(time + quarter)),
+            amplitude,
+            amplitude * 1e-11 + 1e-300,
+          )
+        },
+      ),
     )
   })
 
@@ -212,8 +262,15 @@ describe('transmissibility', () => {
   })
 
   test('transmissibility gives 67.9 lb passed on of 50 lb at 30 rad/s, 100 lb on 200 lb/in with 85 lb s/ft (Meriam and Kraige, Sample Problem 8/6)', () => {
-    const system = { mass: (100 * POUND_FORCE) / (32.2 * FOOT), stiffness: (200 * POUND_FORCE) / INCH, damping: (85 * POUND_FORCE) / FOOT }
-    const share = transmissibility({ frequencyRatio: 30 / naturalFrequency(system), dampingRatio: dampingRatio(system) })
+    const system = {
+      mass: (100 * POUND_FORCE) / (32.2 * FOOT),
+      stiffness: (200 * POUND_FORCE) / INCH,
+      damping: (85 * POUND_FORCE) / FOOT,
+    }
+    const share = transmissibility({
+      frequencyRatio: 30 / naturalFrequency(system),
+      dampingRatio: dampingRatio(system),
+    })
     expectWithin(0.625 * 80 * share, 67.9, 0.05) // printed to one decimal
   })
 
@@ -223,7 +280,11 @@ describe('transmissibility', () => {
         const twice = (2 * zeta * frequencyRatio) ** 2
         const wanted = Math.sqrt((1 + twice) / ((1 - frequencyRatio ** 2) ** 2 + twice))
         // next to resonance 1 − r² loses digits in the plain formula
-        expectWithin(transmissibility({ frequencyRatio, dampingRatio: zeta }), wanted, 1e-9 * wanted)
+        expectWithin(
+          transmissibility({ frequencyRatio, dampingRatio: zeta }),
+          wanted,
+          1e-9 * wanted,
+        )
       }),
     )
   })
@@ -232,9 +293,16 @@ describe('transmissibility', () => {
     expect(transmissibility({ frequencyRatio: 1e300, dampingRatio: 0.3 })).toBeLessThan(1e-299)
     expect(transmissibility({ frequencyRatio: 1e200, dampingRatio: 1e300 })).toBe(1)
     expect(transmissibility({ frequencyRatio: 1, dampingRatio: 1.7e308 })).toBe(1)
-    expectRefusal(() => transmissibility(undefined as unknown as { frequencyRatio: number; dampingRatio: number }), 'shaking')
+    expectRefusal(
+      () =>
+        transmissibility(undefined as unknown as { frequencyRatio: number; dampingRatio: number }),
+      'shaking',
+    )
     expectRefusal(() => transmissibility({ frequencyRatio: 1, dampingRatio: 0 }), 'dampingRatio')
-    expectRefusal(() => transmissibility({ frequencyRatio: -1, dampingRatio: 0.1 }), 'frequencyRatio')
+    expectRefusal(
+      () => transmissibility({ frequencyRatio: -1, dampingRatio: 0.1 }),
+      'frequencyRatio',
+    )
     expectRefusal(() => transmissibility({ frequencyRatio: 1, dampingRatio: -0.1 }), 'dampingRatio')
   })
 })
@@ -242,17 +310,28 @@ describe('transmissibility', () => {
 describe('quarterVehicle', () => {
   test('quarterVehicle gives the square roots of the eigenvalues that mathjs finds', () => {
     fc.assert(
-      fc.property(some(20, 300), some(5, 60), some(3000, 60000), some(60000, 400000), (sprungMass, unsprungMass, springRate, tyreRate) => {
-        const { values } = math.eigs([
-          [springRate / sprungMass, -springRate / Math.sqrt(sprungMass * unsprungMass)],
-          [-springRate / Math.sqrt(sprungMass * unsprungMass), (springRate + tyreRate) / unsprungMass],
-        ])
-        const [low = NaN, high = NaN] = (values as number[]).map((value) => Math.sqrt(Number(value))).sort((a, b) => a - b)
-        const { body, wheel } = quarterVehicle({ sprungMass, unsprungMass, springRate, tyreRate })
-        // the oracle finds the small eigenvalue only to the rounding of the large one
-        expectWithin(body, low, 1e-9 * high)
-        expectWithin(wheel, high, 1e-9 * high)
-      }),
+      fc.property(
+        some(20, 300),
+        some(5, 60),
+        some(3000, 60000),
+        some(60000, 400000),
+        (sprungMass, unsprungMass, springRate, tyreRate) => {
+          const { values } = math.eigs([
+            [springRate / sprungMass, -springRate / Math.sqrt(sprungMass * unsprungMass)],
+            [
+              -springRate / Math.sqrt(sprungMass * unsprungMass),
+              (springRate + tyreRate) / unsprungMass,
+            ],
+          ])
+          const [low = NaN, high = NaN] = (values as number[])
+            .map((value) => Math.sqrt(Number(value)))
+            .sort((a, b) => a - b)
+          const { body, wheel } = quarterVehicle({ sprungMass, unsprungMass, springRate, tyreRate })
+          // the oracle finds the small eigenvalue only to the rounding of the large one
+          expectWithin(body, low, 1e-9 * high)
+          expectWithin(wheel, high, 1e-9 * high)
+        },
+      ),
     )
   })
 

@@ -1,11 +1,29 @@
 import { describe, expect, test } from 'vitest'
-import { between, DomainError, finite, list, nonNegative, oneOf, positive, record, representable, wholeNumber, within } from '../../src/core/index.ts'
+import {
+  between,
+  DomainError,
+  finite,
+  list,
+  nonNegative,
+  oneOf,
+  positive,
+  record,
+  representable,
+  wholeNumber,
+  within,
+} from '../../src/core/index.ts'
 
 describe('DomainError', () => {
   test('new DomainError(…) is a RangeError that names parameter, value and reason', () => {
     const error = new DomainError('rate', -1, 'must be above 0')
     expect(error).toBeInstanceOf(RangeError)
-    expect(error).toMatchObject({ name: 'DomainError', parameter: 'rate', value: -1, reason: 'must be above 0', message: 'rate must be above 0; got -1' })
+    expect(error).toMatchObject({
+      name: 'DomainError',
+      parameter: 'rate',
+      value: -1,
+      reason: 'must be above 0',
+      message: 'rate must be above 0; got -1',
+    })
   })
 
   test('new DomainError(…) shows a text in quotes and names lists and objects without printing them', () => {
@@ -18,11 +36,15 @@ describe('DomainError', () => {
 })
 
 describe('guards', () => {
-  test.each([NaN, Infinity, -Infinity, undefined, null, '3', [3], {}])('finite(…) refuses %s, and so do the guards built on it', (value) => {
-    for (const guard of [finite, positive, nonNegative, wholeNumber]) expect(() => guard('x', value)).toThrow(DomainError)
-    expect(() => within('x', value, 0, 9)).toThrow(DomainError)
-    expect(() => between('x', value, 0, 9)).toThrow(DomainError)
-  })
+  test.each([NaN, Infinity, -Infinity, undefined, null, '3', [3], {}])(
+    'finite(…) refuses %s, and so do the guards built on it',
+    (value) => {
+      for (const guard of [finite, positive, nonNegative, wholeNumber])
+        expect(() => guard('x', value)).toThrow(DomainError)
+      expect(() => within('x', value, 0, 9)).toThrow(DomainError)
+      expect(() => between('x', value, 0, 9)).toThrow(DomainError)
+    },
+  )
 
   test('each guard hands a good value back, and refuses the next one below it', () => {
     expect(finite('x', -3)).toBe(-3)
@@ -34,7 +56,8 @@ describe('guards', () => {
     expect(within('x', 2, 1, 2)).toBe(2)
     expect(() => within('x', 2.1, 1, 2)).toThrow('must lie from 1 to 2')
     expect(() => within('x', 0.9, 1, 2)).toThrow('must lie from 1 to 2')
-    for (const outside of [0.9, 1, 2, 2.1]) expect(() => between('x', outside, 1, 2)).toThrow(DomainError)
+    for (const outside of [0.9, 1, 2, 2.1])
+      expect(() => between('x', outside, 1, 2)).toThrow(DomainError)
     expect(between('x', 1.5, 1, 2)).toBe(1.5)
     expect(wholeNumber('x', 2, 1)).toBe(2)
     expect(() => wholeNumber('x', 1.5)).toThrow(DomainError)

@@ -11,41 +11,61 @@ const entry = fc.integer({ min: -1000, max: 1000 }).map((hundredths) => hundredt
 function residual(matrix: number[][], { re, im }: { re: number; im: number }): number {
   const n = matrix.length
   // (A − λI)ᴴ(A − λI) as a real matrix of twice the size has the squared singular values
-  const block = matrix.map((row, i) => [...row.map((x, j) => x - (i === j ? re : 0)), ...row.map((_, j) => (i === j ? im : 0))])
-  const lower = matrix.map((row, i) => [...row.map((_, j) => (i === j ? -im : 0)), ...row.map((x, j) => x - (i === j ? re : 0))])
+  const block = matrix.map((row, i) => [
+    ...row.map((x, j) => x - (i === j ? re : 0)),
+    ...row.map((_, j) => (i === j ? im : 0)),
+  ])
+  const lower = matrix.map((row, i) => [
+    ...row.map((_, j) => (i === j ? -im : 0)),
+    ...row.map((x, j) => x - (i === j ? re : 0)),
+  ])
   const stacked = new Matrix([...block, ...lower])
-  const { realEigenvalues } = new EigenvalueDecomposition(stacked.transpose().mmul(stacked), { assumeSymmetric: true })
-  return Math.sqrt(Math.max(0, Math.min(...realEigenvalues))) / Math.max(1, Math.sqrt(n) * Math.max(...matrix.flat().map(Math.abs)))
+  const { realEigenvalues } = new EigenvalueDecomposition(stacked.transpose().mmul(stacked), {
+    assumeSymmetric: true,
+  })
+  return (
+    Math.sqrt(Math.max(0, Math.min(...realEigenvalues))) /
+    Math.max(1, Math.sqrt(n) * Math.max(...matrix.flat().map(Math.abs)))
+  )
 }
 
 describe('eigenvalues', () => {
   test('eigenvalues make A − λI singular to within rounding, for any 4 × 4 matrix (backward stability)', () => {
     fc.assert(
-      fc.property(fc.array(fc.array(entry, { minLength: 4, maxLength: 4 }), { minLength: 4, maxLength: 4 }), (matrix) => {
-        const found = eigenvalues(matrix)
-        expect(found).toHaveLength(4)
-        // the smallest singular value comes from a square, so its own rounding is √ε ≈ 1.5e-8
-        for (const value of found) expect(residual(matrix, value)).toBeLessThan(1e-7)
-        const trace = matrix.reduce((sum, row, i) => sum + (row[i] ?? NaN), 0)
-        expectWithin(
-          found.reduce((sum, { re }) => sum + re, 0),
-          trace,
-          1e-12 * 40,
-        ) // sums of entries up to 10
-      }),
+      fc.property(
+        fc.array(fc.array(entry, { minLength: 4, maxLength: 4 }), { minLength: 4, maxLength: 4 }),
+        (matrix) => {
+          const found = eigenvalues(matrix)
+          expect(found).toHaveLength(4)
+          // the smallest singular value comes from a square, so its own rounding is √ε ≈ 1.5e-8
+          for (const value of found) expect(residual(matrix, value)).toBeLessThan(1e-7)
+          const trace = matrix.reduce((sum, row, i) => sum + (row[i] ?? NaN), 0)
+          expectWithin(
+            found.reduce((sum, { re }) => sum + re, 0),
+            trace,
+            1e-12 * 40,
+          ) // sums of entries up to 10
+        },
+      ),
     )
   })
 
   test('eigenvalues of triangular, diagonal and zero matrices are their diagonal', () => {
     expect(eigenvalues([[3, 1, 2, 4], [0, -1, 5, 6], [0, 0, 7, 8], [0, 0, 0, 0.5]]).map(({ re }) => re)).toEqual([7, 3, 0.5, -1]) // prettier-ignore
-    expect(eigenvalues(Array.from({ length: 4 }, () => [0, 0, 0, 0]))).toEqual(Array.from({ length: 4 }, () => ({ re: 0, im: 0 })))
+    expect(eigenvalues(Array.from({ length: 4 }, () => [0, 0, 0, 0]))).toEqual(
+      Array.from({ length: 4 }, () => ({ re: 0, im: 0 })),
+    )
   })
 
   test('eigenvalues of a cyclic permutation are the fourth roots of 1', () => {
     const found = eigenvalues([[0, 0, 0, 1], [1, 0, 0, 0], [0, 1, 0, 0], [0, 0, 1, 0]]) // prettier-ignore
     const wanted = [[1, 0], [0, 1], [0, -1], [-1, 0]] // prettier-ignore
     for (const [re = NaN, im = NaN] of wanted) {
-      expectWithin(Math.min(...found.map((value) => Math.hypot(value.re - re, value.im - im))), 0, 1e-14) // rounding
+      expectWithin(
+        Math.min(...found.map((value) => Math.hypot(value.re - re, value.im - im))),
+        0,
+        1e-14,
+      ) // rounding
     }
   })
 
@@ -64,17 +84,28 @@ describe('eigenvalues', () => {
   })
 
   test('eigenvalues make A − λI singular to within rounding for matrices of any size, full of zeros, and add up to trace and trace of the square', () => {
-    const sparse = fc.oneof({ weight: 2, arbitrary: fc.constant(0) }, { weight: 1, arbitrary: fc.integer({ min: -9, max: 9 }) })
-    const square = fc.integer({ min: 1, max: 7 }).chain((n) => fc.array(fc.array(sparse, { minLength: n, maxLength: n }), { minLength: n, maxLength: n }))
+    const sparse = fc.oneof(
+      { weight: 2, arbitrary: fc.constant(0) },
+      { weight: 1, arbitrary: fc.integer({ min: -9, max: 9 }) },
+    )
+    const square = fc
+      .integer({ min: 1, max: 7 })
+      .chain((n) =>
+        fc.array(fc.array(sparse, { minLength: n, maxLength: n }), { minLength: n, maxLength: n }),
+      )
     fc.assert(
       fc.property(square, (matrix) => {
         const found = eigenvalues(matrix)
         expect(found).toHaveLength(matrix.length)
         for (const value of found) expect(residual(matrix, value)).toBeLessThan(1e-7)
         const trace = matrix.reduce((sum, row, i) => sum + row[i]!, 0)
-        const traceOfSquare = matrix.reduce((sum, row, i) => sum + row.reduce((part, x, j) => part + x * matrix[j]![i]!, 0), 0)
+        const traceOfSquare = matrix.reduce(
+          (sum, row, i) => sum + row.reduce((part, x, j) => part + x * matrix[j]![i]!, 0),
+          0,
+        )
         // 7 eigenvalues of at most 63 with rounding of some ten operations each, and their squares
-        const sum = (of: (value: { re: number; im: number }) => number): number => found.reduce((total, value) => total + of(value), 0)
+        const sum = (of: (value: { re: number; im: number }) => number): number =>
+          found.reduce((total, value) => total + of(value), 0)
         expectWithin(
           sum(({ re }) => re),
           trace,
@@ -96,14 +127,16 @@ describe('eigenvalues', () => {
     const hollow = [[0, 2e-8, 0, 0, 0, 0], [0, 0, -0.2, 0, 0, 0], [0, 0, 0, -2e-16, 0, 0], [0, 0, 0, 0, 2e-9, 0], [0, 0, 0, -1e-17, 0, -0.001], [0, 0, 0, 0, 0.001, 0]]
     const found = eigenvalues(hollow)
     const sizes = found.map(({ re, im }) => Math.hypot(re, im)).sort((a, b) => b - a)
-    for (const [i, size] of sizes.entries()) expectWithin(size, i < 2 ? 1e-3 : 0, i < 2 ? 1e-12 : 1e-6) // a defective block carries a root of rounding
+    for (const [i, size] of sizes.entries())
+      expectWithin(size, i < 2 ? 1e-3 : 0, i < 2 ? 1e-12 : 1e-6) // a defective block carries a root of rounding
     expectWithin(Math.max(...found.map(({ im }) => im)), 1e-3, 1e-12)
   })
 
   test('eigenvalues of a small block beside a large one keep their own digits', () => {
     // [[1, 1], [2, 1]] has 1 ± √2
     const found = eigenvalues([[1, 0, 0], [0, 1e-20, 1e-20], [0, 2e-20, 1e-20]]).map(({ re }) => re) // prettier-ignore
-    for (const [i, wanted] of [1, 1e-20 * (1 + Math.SQRT2), 1e-20 * (1 - Math.SQRT2)].entries()) expectWithin(found[i]!, wanted, 1e-12 * Math.abs(wanted))
+    for (const [i, wanted] of [1, 1e-20 * (1 + Math.SQRT2), 1e-20 * (1 - Math.SQRT2)].entries())
+      expectWithin(found[i]!, wanted, 1e-12 * Math.abs(wanted))
   })
 
   test('eigenvalues with one real part come largest imaginary part first', () => {
@@ -157,7 +190,8 @@ describe('shifts', () => {
 
   test('shifts at every tenth try are those of dlahqr: last entry + 3/4 s, with −0.4375 s² off the diagonal, s the sum of the last two below it', () => {
     const h = [[1, 2, 3, 4], [5, 6, 7, 8], [0, -2, 9, 1], [0, 0, 3, 10]] // prettier-ignore
-    for (const tries of [10, 20, 300]) expect(shifts(h, 3, tries)).toEqual([10 + 0.75 * 5, 0.4375 * 25])
+    for (const tries of [10, 20, 300])
+      expect(shifts(h, 3, tries)).toEqual([10 + 0.75 * 5, 0.4375 * 25])
     expect(shifts(h, 3, 11)).not.toEqual(shifts(h, 3, 10))
   })
 })
@@ -171,7 +205,8 @@ describe('sweep', () => {
       expectWithin(swept[3]![2]!, 0, 1e-12) // rounding, a few times the entries
       expectWithin(swept[3]![3]! + swept[4]![4]!, 2 * re, 1e-12)
       // and it stays of Hessenberg form
-      for (let i = 2; i < 5; i++) for (let j = 0; j < i - 1; j++) expectWithin(swept[i]![j]!, 0, 1e-14)
+      for (let i = 2; i < 5; i++)
+        for (let j = 0; j < i - 1; j++) expectWithin(swept[i]![j]!, 0, 1e-14)
     }
   })
 

@@ -6,7 +6,11 @@ import { roadOf } from '../../src/core/road.ts'
 import { expectRefusal, expectWithin, rounding } from './tolerance.ts'
 
 const linear = (coefficient: number): Law => ({ kind: 'linear', coefficient })
-const digressive = (velocity: number): Law => ({ kind: 'digressive', knee: { velocity, force: 200 }, after: 600 })
+const digressive = (velocity: number): Law => ({
+  kind: 'digressive',
+  knee: { velocity, force: 200 },
+  after: 600,
+})
 const end: End = {
   sprungMass: 110,
   unsprungMass: 14,
@@ -40,7 +44,12 @@ describe('motionOf: the equations', () => {
       const suspension = 300 + 18000 * (rest + wheel - body) + damper
       const tyre = 124 * STANDARD_GRAVITY + 180000 * (0.01 - wheel)
       const got = slopesOf(end, up, [body, bodySpeed, wheel, wheelSpeed])
-      const wanted = [bodySpeed, suspension / 110 - STANDARD_GRAVITY, wheelSpeed, (tyre - suspension) / 14 - STANDARD_GRAVITY]
+      const wanted = [
+        bodySpeed,
+        suspension / 110 - STANDARD_GRAVITY,
+        wheelSpeed,
+        (tyre - suspension) / 14 - STANDARD_GRAVITY,
+      ]
       got.forEach((value, i) => expectWithin(value, wanted[i]!, 1e-11)) // forces of kN over 14 kg
     }
   })
@@ -59,7 +68,11 @@ describe('motionOf: the equations', () => {
 
   test('motionOf(…).tyreForce is that of the road under the wheel, and 0 in the air', () => {
     const motion = motionOf(end, up)
-    expectWithin(motion.tyreForce(0.5, Float64Array.of(0, 0, 0.012, 0)), 124 * STANDARD_GRAVITY - 180000 * 0.002, rounding(2000))
+    expectWithin(
+      motion.tyreForce(0.5, Float64Array.of(0, 0, 0.012, 0)),
+      124 * STANDARD_GRAVITY - 180000 * 0.002,
+      rounding(2000),
+    )
     expect(motion.tyreForce(0.5, Float64Array.of(0, 0, 0.03, 0))).toBe(0)
     const [, , , fall = NaN] = slopesOf({ ...end, force: () => 0 }, up, [0.05, 0, 0.05, 0])
     // without load in the spring a wheel in the air falls freely, on the far stop or not
@@ -69,20 +82,41 @@ describe('motionOf: the equations', () => {
   test('motionOf(…).restTravel carries the sprung weight: by the spring, by either stop, or exactly where a stop begins', () => {
     const weight = 110 * STANDARD_GRAVITY
     expectWithin(motionOf(end, flat).restTravel, rest, 1e-15)
-    expectWithin(motionOf({ ...end, force: () => weight + 50 }, flat).restTravel, -50 / 500000, 1e-15)
-    expectWithin(motionOf({ ...end, force: () => weight - 50 }, flat).restTravel, 0.12 + 50 / 500000, 1e-15)
+    expectWithin(
+      motionOf({ ...end, force: () => weight + 50 }, flat).restTravel,
+      -50 / 500000,
+      1e-15,
+    )
+    expectWithin(
+      motionOf({ ...end, force: () => weight - 50 }, flat).restTravel,
+      0.12 + 50 / 500000,
+      1e-15,
+    )
     expectWithin(motionOf({ ...end, force: (x) => weight + 1000 * x }, flat).restTravel, 0, 0)
-    expectWithin(motionOf({ ...end, force: (x) => weight + 1000 * (x - 0.12) }, flat).restTravel, 0.12, 0)
+    expectWithin(
+      motionOf({ ...end, force: (x) => weight + 1000 * (x - 0.12) }, flat).restTravel,
+      0.12,
+      0,
+    )
   })
 
   test('motionOf refuses what is no end and a force law that gives no number', () => {
     for (const name of ['sprungMass', 'unsprungMass', 'travel', 'tyreRate', 'stopRate'] as const) {
       expectRefusal(() => motionOf({ ...end, [name]: 0 }, flat), `end.${name}`)
     }
-    expectRefusal(() => motionOf({ ...end, force: 3 as unknown as End['force'] }, flat), 'end.force')
+    expectRefusal(
+      () => motionOf({ ...end, force: 3 as unknown as End['force'] }, flat),
+      'end.force',
+    )
     expectRefusal(() => motionOf({ ...end, force: () => Infinity }, flat), 'end.force')
-    expectRefusal(() => motionOf({ ...end, damper: undefined as unknown as End['damper'] }, flat), 'end.damper')
-    expectRefusal(() => motionOf({ ...end, damper: { compression: linear(1), rebound: linear(-1) } }, flat), 'end.damper.rebound.coefficient')
+    expectRefusal(
+      () => motionOf({ ...end, damper: undefined as unknown as End['damper'] }, flat),
+      'end.damper',
+    )
+    expectRefusal(
+      () => motionOf({ ...end, damper: { compression: linear(1), rebound: linear(-1) } }, flat),
+      'end.damper.rebound.coefficient',
+    )
     expectRefusal(() => motionOf(undefined as unknown as End, flat), 'end')
   })
 })
@@ -101,7 +135,9 @@ describe('motionOf: what a ride must not step over', () => {
     expectWithin(tyre!.value(0.5, y), 124 * STANDARD_GRAVITY - 3600, rounding(4000))
     expectWithin(top!.value(0.5, y), rest + 0.026, 1e-15)
     expectWithin(bottom!.value(0.5, y), rest + 0.026 - 0.12, 1e-15)
-    expect([tyre, top, bottom].map((watch) => [watch?.startSide, watch?.rising, watch?.falling])).toEqual([
+    expect(
+      [tyre, top, bottom].map((watch) => [watch?.startSide, watch?.rising, watch?.falling]),
+    ).toEqual([
       [1, 'lands', 'leavesRoad'],
       [undefined, 'leavesTopStop', 'topsOut'],
       [undefined, 'bottoms', 'leavesBottomStop'],
@@ -113,7 +149,9 @@ describe('motionOf: what a ride must not step over', () => {
     const turning = value(end.damper, 'compression', [0, 0.1, 0, 0.4])
     expect(turning).toHaveLength(1)
     expectWithin(turning[0]!, 0.3, 1e-15)
-    expect(watched({ compression: linear(900), rebound: { kind: 'square', coefficient: 900 } })).toHaveLength(4)
+    expect(
+      watched({ compression: linear(900), rebound: { kind: 'square', coefficient: 900 } }),
+    ).toHaveLength(4)
   })
 
   test('motionOf(…).watches the knee of each way, above 0 beyond it', () => {
@@ -121,9 +159,15 @@ describe('motionOf: what a ride must not step over', () => {
     const closing = value({ compression: digressive(0.25), rebound: linear(9) }, 'aboveKnee', y)
     expect(closing).toHaveLength(1)
     expectWithin(closing[0]!, 0.05, 1e-15)
-    const opening = value({ compression: linear(9), rebound: digressive(0.1) }, 'aboveKnee', [0, 0.4, 0, 0.1])
+    const opening = value(
+      { compression: linear(9), rebound: digressive(0.1) },
+      'aboveKnee',
+      [0, 0.4, 0, 0.1],
+    )
     expect(opening).toHaveLength(1)
     expectWithin(opening[0]!, 0.2, 1e-15)
-    expect(value({ compression: digressive(0.25), rebound: digressive(0.1) }, 'aboveKnee', y)).toHaveLength(2)
+    expect(
+      value({ compression: digressive(0.25), rebound: digressive(0.1) }, 'aboveKnee', y),
+    ).toHaveLength(2)
   })
 })

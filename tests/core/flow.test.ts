@@ -6,15 +6,28 @@ const PSI = (0.45359237 * 9.80665) / 0.0254 ** 2
 const GALLON_PER_MINUTE = (231 * 0.0254 ** 3) / 60
 
 describe('orificeFlow', () => {
-  const hole = { area: (Math.PI / 4) * 0.0254 ** 2, pressureDrop: 100 * PSI, density: 900, dischargeCoefficient: 0.8 }
+  const hole = {
+    area: (Math.PI / 4) * 0.0254 ** 2,
+    pressureDrop: 100 * PSI,
+    density: 900,
+    dischargeCoefficient: 0.8,
+  }
 
   test('orificeFlow gives 252 gpm through 1 in at 100 psi, specific gravity 0.9, C = 0.8 (Esposito, Fluid Power with Applications, Example 8.4)', () => {
     expectWithin(orificeFlow(hole) / GALLON_PER_MINUTE, 252, 1) // the book's constant 38.1 is rounded
   })
 
   test('orificeFlow grows with the square root of the drop and in proportion to area, and is 0 without a drop', () => {
-    expectWithin(orificeFlow({ ...hole, pressureDrop: 4 * hole.pressureDrop }), 2 * orificeFlow(hole), rounding(0.1))
-    expectWithin(orificeFlow({ ...hole, area: 3 * hole.area }), 3 * orificeFlow(hole), rounding(0.1))
+    expectWithin(
+      orificeFlow({ ...hole, pressureDrop: 4 * hole.pressureDrop }),
+      2 * orificeFlow(hole),
+      rounding(0.1),
+    )
+    expectWithin(
+      orificeFlow({ ...hole, area: 3 * hole.area }),
+      3 * orificeFlow(hole),
+      rounding(0.1),
+    )
     expect(orificeFlow({ ...hole, pressureDrop: 0 })).toBe(0)
   })
 
@@ -35,18 +48,27 @@ describe('gapFlow', () => {
       const outer = (ring.meanDiameter + gap) / 2
       const kappa = (ring.meanDiameter - gap) / 2 / outer
       const shape = 1 - kappa ** 4 + (1 - kappa ** 2) ** 2 / Math.log(kappa)
-      const exact = ((Math.PI * ring.pressureDrop * outer ** 4) / (8 * ring.viscosity * ring.length)) * shape
+      const exact =
+        ((Math.PI * ring.pressureDrop * outer ** 4) / (8 * ring.viscosity * ring.length)) * shape
       // the flat-plate form is off by (h/D)² in the exact one, which itself loses digits as kappa nears 1
       expectWithin(gapFlow({ ...ring, gap }) / exact, 1, 1e-4)
     }
   })
 
   test('gapFlow falls to a fifth when viscosity grows five times, where orificeFlow has no viscosity at all', () => {
-    expectWithin(gapFlow({ ...ring, viscosity: 5 * ring.viscosity }), gapFlow(ring) / 5, rounding(gapFlow(ring)))
+    expectWithin(
+      gapFlow({ ...ring, viscosity: 5 * ring.viscosity }),
+      gapFlow(ring) / 5,
+      rounding(gapFlow(ring)),
+    )
   })
 
   test('gapFlow grows with the cube of the gap and is 0 for none', () => {
-    expectWithin(gapFlow({ ...ring, gap: 2 * ring.gap }), 8 * gapFlow(ring), rounding(8 * gapFlow(ring)))
+    expectWithin(
+      gapFlow({ ...ring, gap: 2 * ring.gap }),
+      8 * gapFlow(ring),
+      rounding(8 * gapFlow(ring)),
+    )
     expect(gapFlow({ ...ring, gap: 0 })).toBe(0)
   })
 

@@ -11,16 +11,22 @@ const loads: [string, LoadCase][] = [
   ['leaning', { payload: [RIDER], lean: 0.7 }],
 ]
 
-test.each(loads)('forceNeeded(…) %s is the force of any spring on which the fork stands there', (_name, loadCase) => {
-  for (const travel of [0.005, 0.03, 0.06, 0.11]) {
-    const force = forceNeeded(plainBike(), loadCase, travel)
-    for (const rate of [6000, 20000]) {
-      const leg = { spring: [{ rate }], preload: force / rate - travel }
-      const stance = solveStance({ ...plainBike(), fork: { travel: 0.12, legs: [leg] } }, loadCase)
-      near(stance.frontTravel, travel, 1e-11) // a stance balances to 1e-9 N or so, on 6 N/mm and more
+test.each(loads)(
+  'forceNeeded(…) %s is the force of any spring on which the fork stands there',
+  (_name, loadCase) => {
+    for (const travel of [0.005, 0.03, 0.06, 0.11]) {
+      const force = forceNeeded(plainBike(), loadCase, travel)
+      for (const rate of [6000, 20000]) {
+        const leg = { spring: [{ rate }], preload: force / rate - travel }
+        const stance = solveStance(
+          { ...plainBike(), fork: { travel: 0.12, legs: [leg] } },
+          loadCase,
+        )
+        near(stance.frontTravel, travel, 1e-11) // a stance balances to 1e-9 N or so, on 6 N/mm and more
+      }
     }
-  }
-})
+  },
+)
 
 test('forceNeeded(…) does not depend on what is fitted: spring, gas, or nothing', () => {
   const bare: Bike = { ...plainBike(), fork: { travel: 0.12, legs: [{ spring: [], preload: 0 }] } }

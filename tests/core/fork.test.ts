@@ -1,6 +1,16 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { DomainError, type Fork, forkEnergy, forkForce, forkLimit, forkRate, forkTravel, gasForce, lastTravel } from '../../src/core/index.ts'
+import {
+  DomainError,
+  type Fork,
+  forkEnergy,
+  forkForce,
+  forkLimit,
+  forkRate,
+  forkTravel,
+  gasForce,
+  lastTravel,
+} from '../../src/core/index.ts'
 import { GAS, plainBike, randomCase, sealedBike, stream } from './bikes.ts'
 import { near, same } from './near.ts'
 
@@ -20,7 +30,8 @@ function randomFork(seed: number): Fork {
   }
 }
 
-const lastOf = (fork: Fork): number => forkLimit(fork).travel * (forkLimit(fork).cause === 'locked' ? 0.95 : 1)
+const lastOf = (fork: Fork): number =>
+  forkLimit(fork).travel * (forkLimit(fork).cause === 'locked' ? 0.95 : 1)
 
 describe('a linear fork: 9.0 N/mm a leg, preload 15 mm, 971 N with rider and 640 N without', () => {
   const preloaded = (preload: number, rate = 9000): Fork => ({
@@ -49,7 +60,8 @@ describe('a linear fork: 9.0 N/mm a leg, preload 15 mm, 971 N with rider and 640
   })
 
   test('forkTravel(…) plus preload is load ÷ rate whatever the preload: the spring carries the load', () => {
-    for (const preload of [0.005, 0.015, 0.025]) same(forkTravel(preloaded(preload), 971) + preload, 971 / 18000)
+    for (const preload of [0.005, 0.015, 0.025])
+      same(forkTravel(preloaded(preload), 971) + preload, 971 / 18000)
   })
 
   test('forkTravel(…) is the same for 15 N/mm with 25.8 mm of preload, and the force at full travel 10 % less', () => {
@@ -90,7 +102,10 @@ describe('legs', () => {
       ],
     }
     same(forkForce(split, 0.05), 18000 * 0.065 + gasForce(GAS, 0.12, 0.05))
-    same(forkRate(split, 0.119), forkRate({ travel: 0.12, legs: [LEG, { ...LEG, gas: GAS }] }, 0.119))
+    same(
+      forkRate(split, 0.119),
+      forkRate({ travel: 0.12, legs: [LEG, { ...LEG, gas: GAS }] }, 0.119),
+    )
   })
 
   test('forkForce(…) of a fork with empty legs is 0, and forkTravel(…) then 0 or the stop', () => {
@@ -139,7 +154,8 @@ describe('top-out spring', () => {
 })
 
 describe('forkLimit', () => {
-  test('forkLimit(…) is the stop when nothing comes first', () => expect(forkLimit(sealed)).toEqual({ travel: 0.12, cause: 'bottomed' }))
+  test('forkLimit(…) is the stop when nothing comes first', () =>
+    expect(forkLimit(sealed)).toEqual({ travel: 0.12, cause: 'bottomed' }))
 
   test('forkLimit(…) is coil bind when every group of a leg is closed before the stop', () => {
     const leg = {
@@ -158,7 +174,10 @@ describe('forkLimit', () => {
   })
 
   test('forkLimit(…) is 0 for a spring coil-bound at full extension, and more preload than that is refused', () => {
-    const bound = (preload: number): Fork => ({ travel: 0.12, legs: [{ spring: [{ rate: 9000, closes: 0.05 }], preload }] })
+    const bound = (preload: number): Fork => ({
+      travel: 0.12,
+      legs: [{ spring: [{ rate: 9000, closes: 0.05 }], preload }],
+    })
     expect(forkLimit(bound(0.05))).toEqual({ travel: 0, cause: 'coilBound' })
     expect(forkTravel(bound(0.05), 1e4)).toBe(0)
     expect(() => forkLimit(bound(0.051))).toThrow(expect.objectContaining({ parameter: 'preload' }))
@@ -166,9 +185,17 @@ describe('forkLimit', () => {
 
   test('forkLimit(…) is the stop where a spring closes just there, and a lock where the gas is gone just there', () => {
     // exact in binary
-    const fork = (leg: object): Fork => ({ travel: 0.125, legs: [{ spring: [], preload: 0, ...leg }] })
-    expect(forkLimit(fork({ spring: [{ rate: 9000, closes: 0.25 }], preload: 0.125 }))).toEqual({ travel: 0.125, cause: 'bottomed' })
-    const { travel, cause } = forkLimit(fork({ gas: { tubeDiameter: 0.0625, boreDiameter: 0.0625, airHeight: 0 } }))
+    const fork = (leg: object): Fork => ({
+      travel: 0.125,
+      legs: [{ spring: [], preload: 0, ...leg }],
+    })
+    expect(forkLimit(fork({ spring: [{ rate: 9000, closes: 0.25 }], preload: 0.125 }))).toEqual({
+      travel: 0.125,
+      cause: 'bottomed',
+    })
+    const { travel, cause } = forkLimit(
+      fork({ gas: { tubeDiameter: 0.0625, boreDiameter: 0.0625, airHeight: 0 } }),
+    )
     near(travel, 0.125, 1e-16)
     expect(cause).toBe('locked')
   })
@@ -190,15 +217,19 @@ describe('forkLimit', () => {
       same(forkForce(oily, x), force, 1e-3) // one step of rounding in x is a part in a thousand at 1e9 N
     }
     expect(forkTravel(oily, 1e15)).toBeLessThan(travel)
-    for (const x of [travel, travel + 0.001]) expect(() => forkForce(oily, x)).toThrow(expect.objectContaining({ parameter: 'x' }))
+    for (const x of [travel, travel + 0.001])
+      expect(() => forkForce(oily, x)).toThrow(expect.objectContaining({ parameter: 'x' }))
     expect(lastTravel({ travel: 0.1, cause: 'locked' })).toBeLessThan(0.1)
     near(lastTravel({ travel: 0.1, cause: 'locked' }), 0.1, 1e-12)
-    for (const cause of ['bottomed', 'coilBound'] as const) expect(lastTravel({ travel: 0.1, cause })).toBe(0.1)
+    for (const cause of ['bottomed', 'coilBound'] as const)
+      expect(lastTravel({ travel: 0.1, cause })).toBe(0.1)
   })
 
   test('forkLimit(…) comes sooner in a hot fork, whose oil has grown', () => {
     const full = { ...oily, legs: [{ ...LEG, gas: { ...GAS, airHeight: 0.03, oilVolume: 4e-4 } }] }
-    expect(forkLimit(full, { temperature: 340 }).travel).toBeLessThan(forkLimit(full).travel - 0.005)
+    expect(forkLimit(full, { temperature: 340 }).travel).toBeLessThan(
+      forkLimit(full).travel - 0.005,
+    )
   })
 })
 
@@ -234,40 +265,67 @@ test('forkRate(…) is the slope of forkForce(…), and never below 0', () => {
       const slope = (forkForce(fork, x + step) - forkForce(fork, x)) / step
       const left = (forkForce(fork, x) - forkForce(fork, x - step)) / step
       // A corner of the law inside the step would make the two sides differ.
-      if (Math.abs(slope - left) < 1e-3 * Math.abs(slope)) near(rate, slope, 1e-3 * Math.abs(slope) + 0.1)
+      if (Math.abs(slope - left) < 1e-3 * Math.abs(slope))
+        near(rate, slope, 1e-3 * Math.abs(slope) + 0.1)
     }),
   )
 })
 
 test('forkEnergy(…) is the integral of forkForce(…)', () => {
   fc.assert(
-    fc.property(seeds, fc.double({ min: 0, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), (seed, a, b) => {
-      const fork = randomFork(seed)
-      const [x0, x1] = [a * lastOf(fork), b * lastOf(fork)]
-      const steps = 2000
-      let sum = 0
-      let size = 0
-      for (let i = 0; i < steps; i++) {
-        const part = (forkForce(fork, x0 + ((i + 0.5) / steps) * (x1 - x0)) * (x1 - x0)) / steps
-        sum += part
-        size += Math.abs(part)
-      }
-      near(forkEnergy(fork, x0, x1), sum, 1e-4 * size + 1e-9) // the midpoint rule across corners
-    }),
+    fc.property(
+      seeds,
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      fc.double({ min: 0, max: 1, noNaN: true }),
+      (seed, a, b) => {
+        const fork = randomFork(seed)
+        const [x0, x1] = [a * lastOf(fork), b * lastOf(fork)]
+        const steps = 2000
+        let sum = 0
+        let size = 0
+        for (let i = 0; i < steps; i++) {
+          const part = (forkForce(fork, x0 + ((i + 0.5) / steps) * (x1 - x0)) * (x1 - x0)) / steps
+          sum += part
+          size += Math.abs(part)
+        }
+        near(forkEnergy(fork, x0, x1), sum, 1e-4 * size + 1e-9) // the midpoint rule across corners
+      },
+    ),
     { numRuns: 30 },
   )
 })
 
 test('forkForce(…) and its kin refuse what makes no sense', () => {
-  for (const x of [-1e-6, 0.1201, NaN, Infinity]) expect(() => forkForce(open, x)).toThrow(expect.objectContaining({ parameter: 'x' }))
-  expect(() => forkForce({ ...open, travel: 0 }, 0)).toThrow(expect.objectContaining({ parameter: 'travel' }))
-  expect(() => forkForce({ ...open, legs: [] }, 0)).toThrow(expect.objectContaining({ parameter: 'legs' }))
-  expect(() => forkForce({ ...open, friction: -1 }, 0)).toThrow(expect.objectContaining({ parameter: 'friction' }))
-  expect(() => forkForce({ ...open, topOut: { rate: -1, length: 0 } }, 0)).toThrow(expect.objectContaining({ parameter: 'topOut.rate' }))
-  expect(() => forkForce({ ...open, legs: [{ spring: [], preload: NaN }] }, 0)).toThrow(expect.objectContaining({ parameter: 'preload' }))
-  expect(() => forkForce({ ...open, topOut: { rate: 1, length: -1 } }, 0)).toThrow(expect.objectContaining({ parameter: 'topOut.length' }))
-  const bound: Fork = { travel: 0.12, legs: [LEG, { spring: [{ rate: 9000, closes: 0.05 }], preload: 0.015 }] }
-  for (const call of [() => forkForce(bound, 0.06), () => forkRate(bound, 0.06), () => forkEnergy(bound, 0, 0.06), () => forkEnergy(bound, 0.06, 0)]) {
+  for (const x of [-1e-6, 0.1201, NaN, Infinity])
+    expect(() => forkForce(open, x)).toThrow(expect.objectContaining({ parameter: 'x' }))
+  expect(() => forkForce({ ...open, travel: 0 }, 0)).toThrow(
+    expect.objectContaining({ parameter: 'travel' }),
+  )
+  expect(() => forkForce({ ...open, legs: [] }, 0)).toThrow(
+    expect.objectContaining({ parameter: 'legs' }),
+  )
+  expect(() => forkForce({ ...open, friction: -1 }, 0)).toThrow(
+    expect.objectContaining({ parameter: 'friction' }),
+  )
+  expect(() => forkForce({ ...open, topOut: { rate: -1, length: 0 } }, 0)).toThrow(
+    expect.objectContaining({ parameter: 'topOut.rate' }),
+  )
+  expect(() => forkForce({ ...open, legs: [{ spring: [], preload: NaN }] }, 0)).toThrow(
+    expect.objectContaining({ parameter: 'preload' }),
+  )
+  expect(() => forkForce({ ...open, topOut: { rate: 1, length: -1 } }, 0)).toThrow(
+    expect.objectContaining({ parameter: 'topOut.length' }),
+  )
+  const bound: Fork = {
+    travel: 0.12,
+    legs: [LEG, { spring: [{ rate: 9000, closes: 0.05 }], preload: 0.015 }],
+  }
+  for (const call of [
+    () => forkForce(bound, 0.06),
+    () => forkRate(bound, 0.06),
+    () => forkEnergy(bound, 0, 0.06),
+    () => forkEnergy(bound, 0.06, 0),
+  ]) {
     expect(call).toThrow(expect.objectContaining({ parameter: 'x' }))
   }
   expect(() => forkTravel(open, NaN)).toThrow(expect.objectContaining({ parameter: 'force' }))

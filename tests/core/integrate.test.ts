@@ -77,7 +77,8 @@ describe('stepper', () => {
     }
     let worst = 0
     integrate(f, 0, [0, 1], 20, 1e-9, (inside, t, h) => {
-      for (const theta of [0, 0.3, 0.5, 0.8, 1]) worst = Math.max(worst, Math.abs((inside(theta)[0] ?? NaN) - Math.sin(t + theta * h)))
+      for (const theta of [0, 0.3, 0.5, 0.8, 1])
+        worst = Math.max(worst, Math.abs((inside(theta)[0] ?? NaN) - Math.sin(t + theta * h)))
     })
     expect(worst).toBeLessThan(1e-7) // 20 rad at 1e-9 a step, with an interpolant one order lower
   })
@@ -100,7 +101,10 @@ describe('the order of a step', () => {
     solver.attempt(1, h)
     const state = new Float64Array(1)
     solver.inside(0.3, state)
-    return { end: Math.abs(solver.end[0]! - exact(1 + h)), inside: Math.abs(state[0]! - exact(1 + 0.3 * h)) }
+    return {
+      end: Math.abs(solver.end[0]! - exact(1 + h)),
+      inside: Math.abs(state[0]! - exact(1 + 0.3 * h)),
+    }
   }
 
   test('stepper errs in one step with the sixth power of it, and inside with the fifth (Hairer, Nørsett and Wanner, II.5 and II.6)', () => {

@@ -42,7 +42,11 @@ test('sagFromMarks(…) does not change when every reading grows by the same len
     fc.property(fc.tuple(length, length, length), length, (readings, longer) => {
       const [settledDown = 0, settledUp = 0, extended = 0] = [...readings].sort((a, b) => a - b)
       const here = sagFromMarks({ extended, settledDown, settledUp })
-      const there = sagFromMarks({ extended: extended + longer, settledDown: settledDown + longer, settledUp: settledUp + longer })
+      const there = sagFromMarks({
+        extended: extended + longer,
+        settledDown: settledDown + longer,
+        settledUp: settledUp + longer,
+      })
       near(there.sag, here.sag, 1e-15) // rounding of lengths below a metre
       near(there.frictionBand, here.frictionBand, 1e-15)
       expect(here.sag).toBeGreaterThanOrEqual(here.frictionBand / 2 - 1e-15)
@@ -59,12 +63,25 @@ test('liftDeceleration(…) does not change when all masses and springs grow by 
         sprung: { ...bike.sprung, mass: bike.sprung.mass * scale },
         frontUnsprungMass: bike.frontUnsprungMass * scale,
         rearUnsprungMass: bike.rearUnsprungMass * scale,
-        fork: { ...bike.fork, legs: bike.fork.legs.map((leg) => ({ ...leg, spring: leg.spring.map(({ rate }) => ({ rate: rate * scale })) })) },
-        rear: { ...bike.rear, spring: bike.rear.spring.map(({ rate }) => ({ rate: rate * scale })) },
+        fork: {
+          ...bike.fork,
+          legs: bike.fork.legs.map((leg) => ({
+            ...leg,
+            spring: leg.spring.map(({ rate }) => ({ rate: rate * scale })),
+          })),
+        },
+        rear: {
+          ...bike.rear,
+          spring: bike.rear.spring.map(({ rate }) => ({ rate: rate * scale })),
+        },
       }
       const rider = { ...RIDER, z: riderHeight }
       const light = liftDeceleration(bike, { payload: [rider] })
-      same(liftDeceleration(heavy, { payload: [{ ...rider, mass: rider.mass * scale }] }), light!, 1e-9) // two searches, each to the last digits
+      same(
+        liftDeceleration(heavy, { payload: [{ ...rider, mass: rider.mass * scale }] }),
+        light!,
+        1e-9,
+      ) // two searches, each to the last digits
     }),
     { numRuns: 25 },
   )
@@ -77,7 +94,10 @@ test('brakingOvershoot(…) lies between nothing and the step’s overshoot of t
   const change = braking.frontTravel - rider.frontTravel
   fc.assert(
     fc.property(number(0.05, 0.9), number(0.05, 0.9), number(0, 0.3), (one, other, rampTime) => {
-      const [low, high] = brakingOvershoot(bike.fork, rider, braking, undefined, { dampingRatios: [one, other], rampTimes: [rampTime] })
+      const [low, high] = brakingOvershoot(bike.fork, rider, braking, undefined, {
+        dampingRatios: [one, other],
+        rampTimes: [rampTime],
+      })
       expect(low).toBeGreaterThanOrEqual(0)
       expect(high).toBeGreaterThanOrEqual(low)
       expect(high).toBeLessThanOrEqual(change * stepOvershoot(Math.min(one, other)) * (1 + 1e-12))
@@ -118,18 +138,26 @@ const refuses = (guard: () => unknown): boolean => {
 
 test('positive(…), nonNegative(…), wholeNumber(…) and representable(…) hand back what they allow and refuse all else by name', () => {
   fc.assert(
-    fc.property(fc.oneof(fc.double(), fc.integer(), fc.constantFrom(0, -0, NaN, Infinity, -Infinity)), (value) => {
-      const allowed = {
-        positive: value > 0 && value < Infinity,
-        nonNegative: value >= 0 && value < Infinity,
-        wholeNumber: Number.isInteger(value) && value >= 0,
-        representable: Number.isFinite(value),
-      }
-      for (const [name, guard] of Object.entries({ positive, nonNegative, wholeNumber, representable })) {
-        if (allowed[name as keyof typeof allowed]) expect(guard('it', value)).toBe(value)
-        else expect(refuses(() => guard('it', value))).toBe(true)
-      }
-    }),
+    fc.property(
+      fc.oneof(fc.double(), fc.integer(), fc.constantFrom(0, -0, NaN, Infinity, -Infinity)),
+      (value) => {
+        const allowed = {
+          positive: value > 0 && value < Infinity,
+          nonNegative: value >= 0 && value < Infinity,
+          wholeNumber: Number.isInteger(value) && value >= 0,
+          representable: Number.isFinite(value),
+        }
+        for (const [name, guard] of Object.entries({
+          positive,
+          nonNegative,
+          wholeNumber,
+          representable,
+        })) {
+          if (allowed[name as keyof typeof allowed]) expect(guard('it', value)).toBe(value)
+          else expect(refuses(() => guard('it', value))).toBe(true)
+        }
+      },
+    ),
   )
 })
 

@@ -7,10 +7,17 @@ const bike = plainBike()
 const ridden = { payload: [RIDER] }
 
 test('liftDeceleration(…) is where solveStance(…) finds no load at the rear', () => {
-  for (const loadCase of [ridden, {}, { ...ridden, frontBrakeShare: 0.7 }, { ...ridden, lean: 0.3 }]) {
+  for (const loadCase of [
+    ridden,
+    {},
+    { ...ridden, frontBrakeShare: 0.7 },
+    { ...ridden, lean: 0.3 },
+  ]) {
     const deceleration = liftDeceleration(sealedBike(), loadCase)!
     near(solveStance(sealedBike(), { ...loadCase, deceleration }).rearLoad, 0, 1e-6)
-    expect(solveStance(sealedBike(), { ...loadCase, deceleration: deceleration + 0.1 }).rearWheelLifts).toBe(true)
+    expect(
+      solveStance(sealedBike(), { ...loadCase, deceleration: deceleration + 0.1 }).rearWheelLifts,
+    ).toBe(true)
   }
 })
 
@@ -21,11 +28,17 @@ test('liftDeceleration(…) is g × (wheelbase − x)/height of the centre of gr
 })
 
 test('liftDeceleration(…) does not care what deceleration the load case carries', () => {
-  expect(liftDeceleration(bike, { ...ridden, deceleration: 3 })).toBe(liftDeceleration(bike, ridden))
+  expect(liftDeceleration(bike, { ...ridden, deceleration: 3 })).toBe(
+    liftDeceleration(bike, ridden),
+  )
 })
 
 test('liftDeceleration(…) is null for a bike so low and long that 20 m/s² does not lift it', () => {
-  const low = { ...bike, sprung: { ...bike.sprung, x: 0.4, z: 0.3 }, geometry: { ...bike.geometry, wheelbase: 1.9 } }
+  const low = {
+    ...bike,
+    sprung: { ...bike.sprung, x: 0.4, z: 0.3 },
+    geometry: { ...bike.geometry, wheelbase: 1.9 },
+  }
   expect(liftDeceleration(low)).toBeNull()
 })
 
@@ -45,6 +58,10 @@ test('liftDeceleration(…) is 0 for a load that already hangs the rear wheel at
 })
 
 test('liftDeceleration(…) refuses what solveStance(…) refuses', () => {
-  expect(() => liftDeceleration(undefined as never)).toThrow(expect.objectContaining({ name: 'DomainError' }))
-  expect(() => liftDeceleration(bike, { lean: 2 })).toThrow(expect.objectContaining({ parameter: 'lean' }))
+  expect(() => liftDeceleration(undefined as never)).toThrow(
+    expect.objectContaining({ name: 'DomainError' }),
+  )
+  expect(() => liftDeceleration(bike, { lean: 2 })).toThrow(
+    expect.objectContaining({ parameter: 'lean' }),
+  )
 })

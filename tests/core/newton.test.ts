@@ -6,21 +6,30 @@ import { type Found, findBalance } from '../../src/core/newton.ts'
 import { type Scene, setScene } from '../../src/core/scene.ts'
 import { randomCase, stream } from './bikes.ts'
 
-const { cases } = JSON.parse(readFileSync(new URL('data/stance-cases.json', import.meta.url), 'utf8')) as {
+const { cases } = JSON.parse(
+  readFileSync(new URL('data/stance-cases.json', import.meta.url), 'utf8'),
+) as {
   cases: { id: string; bike: Bike; load: LoadCase; settle: number }[]
 }
 
 /** What is left over at a balance that no stop takes [N]. */
 function left(scene: Scene, { front, rear, balance }: Found): number {
   const over = (travel: number, unbalanced: number, last: number): number =>
-    (travel === 0 && unbalanced <= 0) || (travel === last && unbalanced >= 0) ? 0 : Math.abs(unbalanced)
-  return Math.max(over(front, balance.front, lastTravel(scene.fork.limit)), over(rear, balance.rear, scene.rear.limit.travel))
+    (travel === 0 && unbalanced <= 0) || (travel === last && unbalanced >= 0)
+      ? 0
+      : Math.abs(unbalanced)
+  return Math.max(
+    over(front, balance.front, lastTravel(scene.fork.limit)),
+    over(rear, balance.rear, scene.rear.limit.travel),
+  )
 }
 
 // How soon a search comes home is part of what it is: a wrong slope or step still finds the balance, by the slow way round.
 describe('findBalance', () => {
   test('findBalance of the 90 invented bikes works the forces out five times, once eleven times: steps with exact slopes', () => {
-    const counts = cases.map(({ bike, load, settle }) => findBalance(setScene(bike, load, settle)).evaluations).sort((a, b) => a - b)
+    const counts = cases
+      .map(({ bike, load, settle }) => findBalance(setScene(bike, load, settle)).evaluations)
+      .sort((a, b) => a - b)
     expect(counts.filter((count) => count <= 5)).toHaveLength(89)
     expect(counts.at(-1)).toBeLessThanOrEqual(11)
   })

@@ -1,6 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { blendViscosity, isoViscosityClass, viscosityAt, type ViscosityReading } from '../../src/core/oil.ts'
+import {
+  blendViscosity,
+  isoViscosityClass,
+  viscosityAt,
+  type ViscosityReading,
+} from '../../src/core/oil.ts'
 import { expectRefusal, expectWithin } from './tolerance.ts'
 
 const mm2 = (value: number): number => value * 1e-6
@@ -20,7 +25,8 @@ describe('viscosityAt', () => {
   })
 
   test('viscosityAt gives its two readings back', () => {
-    for (const { temperature, viscosity } of oil32) expectWithin(viscosityAt(temperature, oil32), viscosity, viscosity * SCALE_ROUNDING)
+    for (const { temperature, viscosity } of oil32)
+      expectWithin(viscosityAt(temperature, oil32), viscosity, viscosity * SCALE_ROUNDING)
   })
 
   test('viscosityAt does not mind the order of the readings', () => {
@@ -31,7 +37,13 @@ describe('viscosityAt', () => {
   })
 
   test('viscosityAt falls as temperature rises', () => {
-    fc.assert(fc.property(some(-20, 150), some(0.1, 50), (t, more) => viscosityAt(celsius(t + more), oil32) < viscosityAt(celsius(t), oil32)))
+    fc.assert(
+      fc.property(
+        some(-20, 150),
+        some(0.1, 50),
+        (t, more) => viscosityAt(celsius(t + more), oil32) < viscosityAt(celsius(t), oil32),
+      ),
+    )
   })
 
   test('viscosityAt lies on a straight line of lg lg(ν + 0.7) over lg T, so any two of its values give the third', () => {
@@ -50,18 +62,28 @@ describe('viscosityAt', () => {
 
   test('viscosityAt takes an oil that temperature leaves alone', () => {
     const [cold, warm] = oil32
-    expectWithin(viscosityAt(celsius(70), [cold, { ...warm, viscosity: cold.viscosity }]), mm2(32), mm2(32) * SCALE_ROUNDING)
+    expectWithin(
+      viscosityAt(celsius(70), [cold, { ...warm, viscosity: cold.viscosity }]),
+      mm2(32),
+      mm2(32) * SCALE_ROUNDING,
+    )
   })
 
   test('viscosityAt refuses equal temperatures, an oil that thickens as it warms, 0.3 mm²/s and below, and what is no temperature', () => {
     const [cold, warm] = oil32
     expectRefusal(() => viscosityAt(300, [cold, cold]), 'readings')
     expectRefusal(() => viscosityAt(300, [cold, { ...warm, viscosity: mm2(40) }]), 'readings')
-    expectRefusal(() => viscosityAt(300, [cold, { ...warm, viscosity: mm2(0.3) }]), 'readings[1].viscosity')
+    expectRefusal(
+      () => viscosityAt(300, [cold, { ...warm, viscosity: mm2(0.3) }]),
+      'readings[1].viscosity',
+    )
     expectRefusal(() => viscosityAt(0, oil32), 'temperature')
     expectRefusal(() => viscosityAt(NaN, oil32), 'temperature')
     expectRefusal(() => viscosityAt(1, oil32), 'temperature')
-    expectRefusal(() => viscosityAt(300, [{ ...cold, temperature: -1 }, warm]), 'readings[0].temperature')
+    expectRefusal(
+      () => viscosityAt(300, [{ ...cold, temperature: -1 }, warm]),
+      'readings[0].temperature',
+    )
     expectRefusal(() => viscosityAt(300, [cold] as unknown as typeof oil32), 'readings')
     expectRefusal(() => viscosityAt(300, [...oil32, cold] as unknown as typeof oil32), 'readings')
   })
@@ -100,7 +122,11 @@ describe('blendViscosity', () => {
   })
 
   test('blendViscosity takes a single oil and a share of 0', () => {
-    expectWithin(blendViscosity([{ share: 1, viscosity: mm2(15) }]), mm2(15), mm2(15) * SCALE_ROUNDING)
+    expectWithin(
+      blendViscosity([{ share: 1, viscosity: mm2(15) }]),
+      mm2(15),
+      mm2(15) * SCALE_ROUNDING,
+    )
     const parts = [
       { share: 1, viscosity: mm2(15) },
       { share: 0, viscosity: mm2(460) },
@@ -110,8 +136,14 @@ describe('blendViscosity', () => {
 
   test('blendViscosity refuses no oils, shares that do not add up to 1, negative shares, and 0.3 mm²/s and below', () => {
     expectRefusal(() => blendViscosity([]), 'parts')
-    for (const share of [0.9, 1.1, 1 - 2e-6, 1 + 2e-6]) expectRefusal(() => blendViscosity([{ share, viscosity: mm2(15) }]), 'share')
-    for (const share of [1 - 5e-7, 1 + 5e-7]) expectWithin(blendViscosity([{ share, viscosity: mm2(15) }]), mm2(15), mm2(15) * SCALE_ROUNDING)
+    for (const share of [0.9, 1.1, 1 - 2e-6, 1 + 2e-6])
+      expectRefusal(() => blendViscosity([{ share, viscosity: mm2(15) }]), 'share')
+    for (const share of [1 - 5e-7, 1 + 5e-7])
+      expectWithin(
+        blendViscosity([{ share, viscosity: mm2(15) }]),
+        mm2(15),
+        mm2(15) * SCALE_ROUNDING,
+      )
     expectRefusal(
       () =>
         blendViscosity([

@@ -1,11 +1,22 @@
 import fc from 'fast-check'
 import jstat from 'jstat'
 import { describe, expect, test } from 'vitest'
-import { type CoilGroup, type DataPoint, fitProgressive, fitThroughOrigin, springForce } from '../../src/core/index.ts'
+import {
+  type CoilGroup,
+  type DataPoint,
+  fitProgressive,
+  fitThroughOrigin,
+  springForce,
+} from '../../src/core/index.ts'
 import { stream } from './bikes.ts'
 import { near, same } from './near.ts'
 
-const curve = (spring: CoilGroup[], count: number, end: number, noise: (i: number) => number = () => 0): DataPoint[] =>
+const curve = (
+  spring: CoilGroup[],
+  count: number,
+  end: number,
+  noise: (i: number) => number = () => 0,
+): DataPoint[] =>
   Array.from({ length: count }, (_, i) => {
     const x = ((i + 1) * end) / count
     return [x, springForce(spring, x) + noise(i)] as const
@@ -13,27 +24,38 @@ const curve = (spring: CoilGroup[], count: number, end: number, noise: (i: numbe
 
 test('fitProgressive(…) finds the two groups of an exact two-rate curve, wherever the kink lies', () => {
   fc.assert(
-    fc.property(fc.double({ min: 0.2, max: 0.8, noNaN: true }), fc.double({ min: 1.2, max: 6, noNaN: true }), (part, times) => {
-      const stiff = 10000
-      const soft = 1 / (1 / (times * stiff) + 1 / stiff)
-      const kink = part * 0.12
-      const spring = [{ rate: times * stiff, closes: (soft * kink) / (times * stiff) }, { rate: stiff }]
-      const fit = fitProgressive(curve(spring, 24, 0.12))
-      near(fit.kink, kink, 1e-9)
-      same(fit.spring[0]!.rate, times * stiff, 1e-6)
-      same(fit.spring[1]!.rate, stiff, 1e-9)
-      for (const x of [0.01, 0.05, 0.1, 0.12]) same(springForce(fit.spring, x), springForce(spring, x), 1e-9)
-    }),
+    fc.property(
+      fc.double({ min: 0.2, max: 0.8, noNaN: true }),
+      fc.double({ min: 1.2, max: 6, noNaN: true }),
+      (part, times) => {
+        const stiff = 10000
+        const soft = 1 / (1 / (times * stiff) + 1 / stiff)
+        const kink = part * 0.12
+        const spring = [
+          { rate: times * stiff, closes: (soft * kink) / (times * stiff) },
+          { rate: stiff },
+        ]
+        const fit = fitProgressive(curve(spring, 24, 0.12))
+        near(fit.kink, kink, 1e-9)
+        same(fit.spring[0]!.rate, times * stiff, 1e-6)
+        same(fit.spring[1]!.rate, stiff, 1e-9)
+        for (const x of [0.01, 0.05, 0.1, 0.12])
+          same(springForce(fit.spring, x), springForce(spring, x), 1e-9)
+      },
+    ),
   )
 })
 
 describe('readings with 2 N of scatter', () => {
-  const gauss = (next: () => number): number => Math.sqrt(-2 * Math.log(next() + 1e-12)) * Math.cos(2 * Math.PI * next())
+  const gauss = (next: () => number): number =>
+    Math.sqrt(-2 * Math.log(next() + 1e-12)) * Math.cos(2 * Math.PI * next())
 
   test('fitProgressive(…) keeps one rate for a straight spring in about 19 of 20 trials', () => {
     const next = stream(7)
     let two = 0
-    for (let trial = 0; trial < 200; trial++) if (fitProgressive(curve([{ rate: 9000 }], 12, 0.12, () => 2 * gauss(next))).kink !== null) two++
+    for (let trial = 0; trial < 200; trial++)
+      if (fitProgressive(curve([{ rate: 9000 }], 12, 0.12, () => 2 * gauss(next))).kink !== null)
+        two++
     // The kink is searched for, so the nominal 5 % is exceeded: up to three times is what such a search costs.
     expect(two / 200).toBeLessThan(0.15)
   })
@@ -51,7 +73,8 @@ describe('readings with 2 N of scatter', () => {
 describe('the test between one rate and two', () => {
   const bent = [{ rate: 31500, closes: 0.0133 }, { rate: 9000 }]
   const wobble = (size: number) => (i: number) => size * Math.sin(2.4 * i * i + 1)
-  const squares = (points: DataPoint[], force: (x: number) => number): number => points.reduce((sum, [x, y]) => sum + (y - force(x)) ** 2, 0)
+  const squares = (points: DataPoint[], force: (x: number) => number): number =>
+    points.reduce((sum, [x, y]) => sum + (y - force(x)) ** 2, 0)
 
   test('fitProgressive(…) gives the tail of the F distribution with 2 and n − 3 degrees (jstat) of what the second rate takes away', () => {
     for (const size of [5, 20, 60]) {
@@ -76,14 +99,27 @@ describe('the test between one rate and two', () => {
       const fit = fitProgressive(points)
       if (fit.kink === null) continue
       const left = squares(points, (x) => springForce(fit.spring, x))
-      const kinks = [...Array.from({ length: 110 }, (_, i) => 0.005 + i * 0.001), ...points.map(([x]) => x)]
+      const kinks = [
+        ...Array.from({ length: 110 }, (_, i) => 0.005 + i * 0.001),
+        ...points.map(([x]) => x),
+      ]
       for (const kink of kinks) {
         // least squares over x and max(0, x − kink) by the normal equations, written out
-        const sum = (of: (x: number, u: number, y: number) => number): number => points.reduce((all, [x, y]) => all + of(x, Math.max(0, x - kink), y), 0)
-        const [xx, xu, uu, xy, uy] = [sum((x) => x * x), sum((x, u) => x * u), sum((_, u) => u * u), sum((x, _, y) => x * y), sum((_, u, y) => u * y)]
+        const sum = (of: (x: number, u: number, y: number) => number): number =>
+          points.reduce((all, [x, y]) => all + of(x, Math.max(0, x - kink), y), 0)
+        const [xx, xu, uu, xy, uy] = [
+          sum((x) => x * x),
+          sum((x, u) => x * u),
+          sum((_, u) => u * u),
+          sum((x, _, y) => x * y),
+          sum((_, u, y) => u * y),
+        ]
         const det = xx * uu - xu * xu
         const [soft, extra] = [(uu * xy - xu * uy) / det, (xx * uy - xu * xy) / det]
-        if (soft > 0 && extra > 0) expect(squares(points, (x) => soft * x + extra * Math.max(0, x - kink))).toBeGreaterThanOrEqual(left * (1 - 1e-9))
+        if (soft > 0 && extra > 0)
+          expect(
+            squares(points, (x) => soft * x + extra * Math.max(0, x - kink)),
+          ).toBeGreaterThanOrEqual(left * (1 - 1e-9))
       }
     }
   })
@@ -126,7 +162,12 @@ test('fitProgressive(…) keeps one rate for a spring that softens: coil groups 
 })
 
 test('fitProgressive(…) gives one rate, untested, with too few points to spare', () => {
-  expect(fitProgressive([[0.01, 90]])).toEqual({ spring: [{ rate: 9000 }], kink: null, residualDeviation: null, pValue: null })
+  expect(fitProgressive([[0.01, 90]])).toEqual({
+    spring: [{ rate: 9000 }],
+    kink: null,
+    residualDeviation: null,
+    pValue: null,
+  })
   expect(
     fitProgressive([
       [0.01, 90],
@@ -137,15 +178,25 @@ test('fitProgressive(…) gives one rate, untested, with too few points to spare
 })
 
 test('fitProgressive(…) gives one rate for points on one line, whatever rounding leaves over', () => {
-  for (const rate of Array.from({ length: 12 }, (_, i) => 8765.4321 * 10 ** (i / 2) * (1 + i / 7))) {
-    const fit = fitProgressive([0.013, 0.027, 0.031, 0.049, 0.051, 0.077].map((x): DataPoint => [x, rate * x]))
+  for (const rate of Array.from(
+    { length: 12 },
+    (_, i) => 8765.4321 * 10 ** (i / 2) * (1 + i / 7),
+  )) {
+    const fit = fitProgressive(
+      [0.013, 0.027, 0.031, 0.049, 0.051, 0.077].map((x): DataPoint => [x, rate * x]),
+    )
     expect([fit.kink, fit.pValue]).toEqual([null, null])
     same(fit.spring[0]!.rate, rate)
   }
 })
 
 test('fitProgressive(…) does not depend on the order of the points', () => {
-  const points = curve([{ rate: 31500, closes: 0.0133 }, { rate: 9000 }], 12, 0.12, (i) => (i % 3) - 1)
+  const points = curve(
+    [{ rate: 31500, closes: 0.0133 }, { rate: 9000 }],
+    12,
+    0.12,
+    (i) => (i % 3) - 1,
+  )
   expect(fitProgressive([...points].reverse())).toEqual(fitProgressive(points))
 })
 
@@ -155,12 +206,16 @@ test('fitProgressive(…) finds no group of no rate or less: in readings with pl
   const dented = [50, 230, 320, 410, 500, 590, 680]
   const preloaded = [140, 230, 320, 410, 500, 590, 680]
   for (const forces of [play, fall, dented, preloaded]) {
-    const { spring, kink } = fitProgressive(forces.map((force, i): DataPoint => [0.01 * (i + 1), force]))
+    const { spring, kink } = fitProgressive(
+      forces.map((force, i): DataPoint => [0.01 * (i + 1), force]),
+    )
     for (const { rate } of spring) expect(rate).toBeGreaterThan(0)
     if (kink !== null) expect(kink).toBeGreaterThan(0)
   }
   // a line of 9 N/mm over a preload of 50 N softens from the origin: no kink above 0 does better
-  expect(fitProgressive(preloaded.map((force, i): DataPoint => [0.01 * (i + 1), force])).kink).toBeNull()
+  expect(
+    fitProgressive(preloaded.map((force, i): DataPoint => [0.01 * (i + 1), force])).kink,
+  ).toBeNull()
 })
 
 test('fitProgressive(…) refuses deflections below 0 and a force that does not rise', () => {

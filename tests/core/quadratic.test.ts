@@ -13,7 +13,9 @@ describe('quadraticRoots', () => {
     ['3u², twice 0', [3, 0, 0], [0]],
     ['2u − 4, a line', [0, 2, -4], [2]],
     ['7, no root at all', [0, 0, 7], []],
-  ] as const)('quadraticRoots of %s', (_name, [a, b, c], roots) => expect(quadraticRoots(a, b, c)).toEqual(roots))
+  ] as const)('quadraticRoots of %s', (_name, [a, b, c], roots) =>
+    expect(quadraticRoots(a, b, c)).toEqual(roots),
+  )
 
   test('quadraticRoots keeps the digits of a small root beside a large one: u² ∓ 10⁸ u + 1 has ±10⁻⁸', () => {
     for (const sign of [1, -1]) {

@@ -6,7 +6,9 @@ import { expectRefusal } from './tolerance.ts'
 
 const table = fc
   .array(fc.double({ min: 0.3, max: 0.9, noNaN: true }), { minLength: 2, maxLength: 6 })
-  .map((ratios) => ({ table: ratios.map((ratio, i): [number, number] => [(0.2 * i) / (ratios.length - 1), ratio]) }))
+  .map((ratios) => ({
+    table: ratios.map((ratio, i): [number, number] => [(0.2 * i) / (ratios.length - 1), ratio]),
+  }))
 const travel = fc.double({ min: 0, max: 0.2, noNaN: true })
 
 test('strokeAt(…) is the integral of ratioAt(…), and travelAtStroke(…) its inverse', () => {
@@ -39,16 +41,26 @@ test('ratioAt(…) goes straight from point to point', () => {
 
 describe('ratioCurve', () => {
   test('ratioCurve(…) of a line is one piece, with no slope unless it is given', () => {
-    expect(ratioCurve({ initial: 0.5, slope: -1 }, 0.125)).toEqual({ travels: [0], ratios: [0.5], slopes: [-1], strokes: [0] })
+    expect(ratioCurve({ initial: 0.5, slope: -1 }, 0.125)).toEqual({
+      travels: [0],
+      ratios: [0.5],
+      slopes: [-1],
+      strokes: [0],
+    })
     expect(ratioCurve({ initial: 0.5 }, 0.125).slopes).toEqual([0])
-    expect(ratioCurve({ initial: 0.5, table: undefined } as never, 0.125).ratios).toEqual([0.5])
+    expect(ratioCurve({ initial: 0.5, table: undefined }, 0.125).ratios).toEqual([0.5])
   })
 
   test('ratioCurve(…) of a table counts from full extension: what lies before it is left out, and a piece across it is cut', () => {
     const points = [[-0.25, 0.25], [-0.125, 0.75], [0.125, 0.5], [0.25, 1]] as const // prettier-ignore
     const curve = ratioCurve({ table: points }, 0.25)
     // the mean of 0.75 and 0.5 at the cut; strokes by trapezium: (0.625 + 0.5)/2 × 0.125
-    expect(curve).toEqual({ travels: [0, 0.125], ratios: [0.625, 0.5], slopes: [-1, 4], strokes: [0, 0.0703125] })
+    expect(curve).toEqual({
+      travels: [0, 0.125],
+      ratios: [0.625, 0.5],
+      slopes: [-1, 4],
+      strokes: [0, 0.0703125],
+    })
     const there = ratioCurve({ table: [[-0.5, 0.4], [0, 0.5], [0.25, 0.5]] }, 0.25) // prettier-ignore
     expect(there).toEqual({ travels: [0], ratios: [0.5], slopes: [0], strokes: [0] })
   })
@@ -75,7 +87,8 @@ describe('ratioCurve', () => {
       [{ table: [[0, 0.5], [0.1, 0.5], [0.1, 0.6], [0.125, 0.6]] }, 'motionRatio.table'],
       [{ table: [[0, 0.5], [0.125, 0]] }, 'motionRatio.table'],
     ] // prettier-ignore
-    for (const [ratio, parameter] of bad) expectRefusal(() => ratioCurve(ratio as never, 0.125), parameter)
+    for (const [ratio, parameter] of bad)
+      expectRefusal(() => ratioCurve(ratio as never, 0.125), parameter)
     near(ratioAt(ratioCurve({ initial: 0.5, slope: -3.9 }, 0.125), 0.125), 0.0125, 1e-15)
   })
 

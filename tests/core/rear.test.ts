@@ -1,6 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { DomainError, type MotionRatio, type Rear, rearLimit, rearTravel, rearWheelForce, rearWheelRate } from '../../src/core/index.ts'
+import {
+  DomainError,
+  type MotionRatio,
+  type Rear,
+  rearLimit,
+  rearTravel,
+  rearWheelForce,
+  rearWheelRate,
+} from '../../src/core/index.ts'
 import { plainBike, randomCase, stream } from './bikes.ts'
 import { near, same } from './near.ts'
 
@@ -10,9 +18,15 @@ const part = fc.double({ min: 0.01, max: 0.99, noNaN: true })
 const withRatio = (motionRatio: MotionRatio): Rear => ({ ...plain, motionRatio })
 
 describe('a constant motion ratio', () => {
-  const rear: Rear = { travel: 0.12, spring: [{ rate: 90000 }], preload: 0.01, motionRatio: { initial: 1 / 2.3 } }
+  const rear: Rear = {
+    travel: 0.12,
+    spring: [{ rate: 90000 }],
+    preload: 0.01,
+    motionRatio: { initial: 1 / 2.3 },
+  }
 
-  test('rearWheelRate(…) divides by leverage squared: 90 N/mm at 2.3:1 is 17.0 N/mm', () => near(rearWheelRate(rear, 0.05), 17013, 1))
+  test('rearWheelRate(…) divides by leverage squared: 90 N/mm at 2.3:1 is 17.0 N/mm', () =>
+    near(rearWheelRate(rear, 0.05), 17013, 1))
 
   test('rearTravel(…) moves about 2.3 mm at the wheel for 1 mm of preload', () => {
     near(rearTravel(rear, 1200) - rearTravel({ ...rear, preload: 0.011 }, 1200), 0.0023, 1e-12)
@@ -96,7 +110,8 @@ describe('a changing motion ratio', () => {
         const step = 1e-7
         const right = (rearWheelForce(rear, x + step) - rearWheelForce(rear, x)) / step
         const left = (rearWheelForce(rear, x) - rearWheelForce(rear, x - step)) / step
-        if (Math.abs(right - left) < 1e-3 * Math.abs(right)) near(rearWheelRate(rear, x), right, 1e-3 * Math.abs(right) + 0.1)
+        if (Math.abs(right - left) < 1e-3 * Math.abs(right))
+          near(rearWheelRate(rear, x), right, 1e-3 * Math.abs(right) + 0.1)
       }),
     )
   })
@@ -115,14 +130,23 @@ describe('a changing motion ratio', () => {
 describe('rearLimit', () => {
   test('rearLimit(…) is the stop, or where the shock’s spring is solid', () => {
     expect(rearLimit(plain)).toEqual({ travel: 0.13, cause: 'bottomed' })
-    const limit = rearLimit({ ...plain, spring: [{ rate: 95000, closes: 0.05 }], motionRatio: { initial: 0.4, slope: 0.8 } })
+    const limit = rearLimit({
+      ...plain,
+      spring: [{ rate: 95000, closes: 0.05 }],
+      motionRatio: { initial: 0.4, slope: 0.8 },
+    })
     expect(limit.cause).toBe('coilBound')
     same(0.4 * limit.travel + 0.4 * limit.travel ** 2, 0.05 - 0.012)
   })
 
   test('rearLimit(…) is the stop where the spring closes just there', () => {
     // exact in binary: a stroke of 62.5 mm beyond a preload of 62.5
-    const rear: Rear = { travel: 0.125, spring: [{ rate: 95000, closes: 0.125 }], preload: 0.0625, motionRatio: { initial: 0.5 } }
+    const rear: Rear = {
+      travel: 0.125,
+      spring: [{ rate: 95000, closes: 0.125 }],
+      preload: 0.0625,
+      motionRatio: { initial: 0.5 },
+    }
     expect(rearLimit(rear)).toEqual({ travel: 0.125, cause: 'bottomed' })
   })
 
@@ -166,14 +190,29 @@ describe('rearLimit', () => {
 
 describe('a wheel force that falls has no unique balance', () => {
   test('rearWheelForce(…) refuses a ratio that falls faster than the spring stiffens', () => {
-    expect(() => rearWheelForce({ ...plain, spring: [{ rate: 1000 }], preload: 0.1, motionRatio: { initial: 0.6, slope: -2 } }, 0)).toThrow(
-      'must not make the wheel force fall',
-    )
+    expect(() =>
+      rearWheelForce(
+        {
+          ...plain,
+          spring: [{ rate: 1000 }],
+          preload: 0.1,
+          motionRatio: { initial: 0.6, slope: -2 },
+        },
+        0,
+      ),
+    ).toThrow('must not make the wheel force fall')
   })
 
   test('rearWheelForce(…) refuses a fall that begins where the top-out spring ends', () => {
-    const falling: Rear = { ...plain, spring: [{ rate: 1000 }], preload: 0.1, motionRatio: { initial: 0.6, slope: -2 } }
-    expect(() => rearWheelForce({ ...falling, topOut: { rate: 1e5, length: 0.1 } }, 0)).toThrow('must not make the wheel force fall')
+    const falling: Rear = {
+      ...plain,
+      spring: [{ rate: 1000 }],
+      preload: 0.1,
+      motionRatio: { initial: 0.6, slope: -2 },
+    }
+    expect(() => rearWheelForce({ ...falling, topOut: { rate: 1e5, length: 0.1 } }, 0)).toThrow(
+      'must not make the wheel force fall',
+    )
     expect(rearWheelForce({ ...falling, topOut: { rate: 1e5, length: 0.13 } }, 0)).toBeLessThan(0)
   })
 
@@ -182,7 +221,13 @@ describe('a wheel force that falls has no unique balance', () => {
     const far: Rear = { ...plain, spring: [{ rate: 9000 }], motionRatio: { table } }
     expect(() => rearLimit(far)).toThrow('must not make the wheel force fall')
     expect(rearLimit({ ...far, spring: [{ rate: 9000, closes: 0.03 }] }).cause).toBe('coilBound')
-    const level = (slope: number): Rear => ({ ...plain, spring: [], preload: 0, gasForce: 185, motionRatio: { initial: 0.45, slope } })
+    const level = (slope: number): Rear => ({
+      ...plain,
+      spring: [],
+      preload: 0,
+      gasForce: 185,
+      motionRatio: { initial: 0.45, slope },
+    })
     near(rearWheelForce(level(-1e-11), 0.1), 185 * 0.45, 1e-9)
     expect(() => rearLimit(level(-1e-6))).toThrow('must not make the wheel force fall')
   })
@@ -205,8 +250,17 @@ describe('a wheel force that falls has no unique balance', () => {
         fc.array(fc.double({ min: 0.3, max: 0.8, noNaN: true }), { minLength: 2, maxLength: 5 }),
         fc.integer({ min: -10, max: 20 }).map((millimetres) => millimetres / 1000),
         (ratios, preload) => {
-          const table = ratios.map((ratio, i): [number, number] => [(i * 0.13) / (ratios.length - 1), ratio])
-          const rear: Rear = { travel: 0.13, spring: [{ rate: 60000, closes: 0.03 }, { rate: 90000 }], preload, gasForce: 100, motionRatio: { table } }
+          const table = ratios.map((ratio, i): [number, number] => [
+            (i * 0.13) / (ratios.length - 1),
+            ratio,
+          ])
+          const rear: Rear = {
+            travel: 0.13,
+            spring: [{ rate: 60000, closes: 0.03 }, { rate: 90000 }],
+            preload,
+            gasForce: 100,
+            motionRatio: { table },
+          }
           let refused = false
           try {
             rearLimit(rear)
@@ -215,7 +269,11 @@ describe('a wheel force that falls has no unique balance', () => {
             refused = true
           }
           if (refused) expect(falls(rear, table)).toBe(true)
-          else for (let x = 0; x < 0.129; x += 0.001) expect(rearWheelForce(rear, x + 0.001)).toBeGreaterThanOrEqual(rearWheelForce(rear, x) - 1e-9)
+          else
+            for (let x = 0; x < 0.129; x += 0.001)
+              expect(rearWheelForce(rear, x + 0.001)).toBeGreaterThanOrEqual(
+                rearWheelForce(rear, x) - 1e-9,
+              )
         },
       ),
     )
@@ -281,15 +339,19 @@ test('rearWheelForce(…) and its kin refuse what makes no sense', () => {
       },
       'motionRatio.table',
     ],
-    [{ motionRatio: undefined as never }, 'motionRatio'],
+    [{ motionRatio: undefined }, 'motionRatio'],
     [{ spring: [{ rate: -1 }] }, 'rate'],
     [{ spring: [{ rate: 1e5, closes: 0.01 }] }, 'preload'],
   ]
   for (const [change, parameter] of bad) {
-    expect(() => rearWheelForce({ ...plain, ...change }, 0)).toThrow(expect.objectContaining({ name: 'DomainError', parameter }))
+    expect(() => rearWheelForce({ ...plain, ...change }, 0)).toThrow(
+      expect.objectContaining({ name: 'DomainError', parameter }),
+    )
   }
-  for (const x of [-1e-6, 0.1301, NaN]) expect(() => rearWheelForce(plain, x)).toThrow(expect.objectContaining({ parameter: 'x' }))
+  for (const x of [-1e-6, 0.1301, NaN])
+    expect(() => rearWheelForce(plain, x)).toThrow(expect.objectContaining({ parameter: 'x' }))
   const bound: Rear = { ...plain, spring: [{ rate: 95000, closes: 0.03 }] }
-  for (const of of [rearWheelForce, rearWheelRate]) expect(() => of(bound, 0.12)).toThrow(expect.objectContaining({ parameter: 'x' }))
+  for (const of of [rearWheelForce, rearWheelRate])
+    expect(() => of(bound, 0.12)).toThrow(expect.objectContaining({ parameter: 'x' }))
   expect(() => rearTravel(plain, Infinity)).toThrow(DomainError)
 })

@@ -6,7 +6,8 @@ import { type DataPoint, fitLine, fitThroughOrigin } from '../../src/core/index.
 import { near, same } from './near.ts'
 
 const file = JSON.parse(readFileSync(new URL('data/line-fits.json', import.meta.url), 'utf8'))
-const pairs = (x: number[], y: number[]): DataPoint[] => x.map((value, i) => [value, y[i]!] as const)
+const pairs = (x: number[], y: number[]): DataPoint[] =>
+  x.map((value, i) => [value, y[i]!] as const)
 
 describe('NIST Statistical Reference Datasets, Norris (certified values)', () => {
   const { x, y, certified } = file.norris
@@ -51,8 +52,13 @@ test('fitLine(…) gives the calibration line of JCGM 100:2008, H.3, and predict
   near(fit.predict(10).error, expected.u_b30, 5e-5)
 })
 
-const point = fc.tuple(fc.double({ min: -100, max: 100, noNaN: true }), fc.double({ min: -100, max: 100, noNaN: true }))
-const cloud = fc.array(point, { minLength: 3, maxLength: 20 }).filter((points) => Math.max(...points.map(([x]) => x)) - Math.min(...points.map(([x]) => x)) > 1)
+const point = fc.tuple(
+  fc.double({ min: -100, max: 100, noNaN: true }),
+  fc.double({ min: -100, max: 100, noNaN: true }),
+)
+const cloud = fc
+  .array(point, { minLength: 3, maxLength: 20 })
+  .filter((points) => Math.max(...points.map(([x]) => x)) - Math.min(...points.map(([x]) => x)) > 1)
 
 test('fitLine(…) agrees with simple-statistics on random clouds', () => {
   fc.assert(
@@ -76,8 +82,13 @@ test('fitLine(…) predicts with u² = u²(a) + x² u²(b) + 2 x cov, JCGM 100 e
   fc.assert(
     fc.property(cloud, fc.double({ min: -50, max: 50, noNaN: true }), (points, x) => {
       const fit = fitLine(points)
-      const variance = fit.interceptError! ** 2 + x * x * fit.slopeError! ** 2 + 2 * x * fit.covariance!
-      near(fit.predict(x).error! ** 2, variance, 1e-9 * (fit.interceptError! ** 2 + x * x * fit.slopeError! ** 2) + 1e-12)
+      const variance =
+        fit.interceptError! ** 2 + x * x * fit.slopeError! ** 2 + 2 * x * fit.covariance!
+      near(
+        fit.predict(x).error! ** 2,
+        variance,
+        1e-9 * (fit.interceptError! ** 2 + x * x * fit.slopeError! ** 2) + 1e-12,
+      )
     }),
   )
 })
@@ -87,7 +98,15 @@ test('fitLine(…) has no errors with 2 points, and no r² on level ones', () =>
     [0, 1],
     [2, 5],
   ])
-  expect(two).toMatchObject({ intercept: 1, slope: 2, interceptError: null, slopeError: null, covariance: null, residualDeviation: null, rSquared: 1 })
+  expect(two).toMatchObject({
+    intercept: 1,
+    slope: 2,
+    interceptError: null,
+    slopeError: null,
+    covariance: null,
+    residualDeviation: null,
+    rSquared: 1,
+  })
   expect(two.predict(3)).toEqual({ value: 7, error: null })
   expect(
     fitLine([
@@ -99,7 +118,11 @@ test('fitLine(…) has no errors with 2 points, and no r² on level ones', () =>
 })
 
 test('fitThroughOrigin(…) has no error with 1 point', () => {
-  expect(fitThroughOrigin([[2, 6]])).toEqual({ slope: 3, slopeError: null, residualSumOfSquares: 0 })
+  expect(fitThroughOrigin([[2, 6]])).toEqual({
+    slope: 3,
+    slopeError: null,
+    residualSumOfSquares: 0,
+  })
   same(
     fitThroughOrigin([
       [0.01, 91],
@@ -129,8 +152,12 @@ test('fitLine(…) and fitThroughOrigin(…) refuse what no line goes through', 
       [Infinity, 1],
     ]),
   ).toThrow(expect.objectContaining({ parameter: 'x' }))
-  expect(() => fitLine([[1], [2, 3]] as never)).toThrow(expect.objectContaining({ parameter: 'points' }))
-  expect(() => fitLine(undefined as never)).toThrow(expect.objectContaining({ parameter: 'points' }))
+  expect(() => fitLine([[1], [2, 3]] as never)).toThrow(
+    expect.objectContaining({ parameter: 'points' }),
+  )
+  expect(() => fitLine(undefined as never)).toThrow(
+    expect.objectContaining({ parameter: 'points' }),
+  )
   expect(() =>
     fitLine([
       [0, 1],

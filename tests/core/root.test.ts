@@ -38,15 +38,19 @@ test('bracketedRoot(…) works upside down, and stops at an end that is a root',
 
 test('bracketedRoot(…) needs no more than 120 evaluations of a bent line', () => {
   fc.assert(
-    fc.property(fc.double({ min: 0.001, max: 0.999, noNaN: true }), fc.double({ min: 0.01, max: 1000, noNaN: true }), (root, bend) => {
-      let evaluations = 0
-      const law = (x: number): number => {
-        evaluations++
-        return x < root ? x - root : bend * (x - root)
-      }
-      near(bracketedRoot(law, 0, 1), root, 1e-14)
-      expect(evaluations).toBeLessThan(120)
-    }),
+    fc.property(
+      fc.double({ min: 0.001, max: 0.999, noNaN: true }),
+      fc.double({ min: 0.01, max: 1000, noNaN: true }),
+      (root, bend) => {
+        let evaluations = 0
+        const law = (x: number): number => {
+          evaluations++
+          return x < root ? x - root : bend * (x - root)
+        }
+        near(bracketedRoot(law, 0, 1), root, 1e-14)
+        expect(evaluations).toBeLessThan(120)
+      },
+    ),
   )
 })
 
@@ -63,19 +67,22 @@ test.each<[string, (x: number) => number, number, number, number, number]>([
   ['ln x', (x) => Math.log(x), 0.01, 60, 1, 13],
   ['(x − 3)³, three roots in one', (x) => (x - 3) ** 3, 0, 5, 3, 53],
   ['1/(1 − x) − 10⁹, next to a pole', (x) => 1 / (1 - x) - 1e9, 0, 1 - 1e-12, 1 - 1e-9, 38],
-])('bracketedRoot(…) of %s takes few evaluations: inverse quadratic steps where they are safe', (_name, f, low, high, root, most) => {
-  let evaluations = 0
-  const found = bracketedRoot(
-    (x) => {
-      evaluations++
-      return f(x)
-    },
-    low,
-    high,
-  )
-  near(found, root, 5e-16 * Math.max(1, Math.abs(root)))
-  expect(evaluations).toBeLessThanOrEqual(most)
-})
+])(
+  'bracketedRoot(…) of %s takes few evaluations: inverse quadratic steps where they are safe',
+  (_name, f, low, high, root, most) => {
+    let evaluations = 0
+    const found = bracketedRoot(
+      (x) => {
+        evaluations++
+        return f(x)
+      },
+      low,
+      high,
+    )
+    near(found, root, 5e-16 * Math.max(1, Math.abs(root)))
+    expect(evaluations).toBeLessThanOrEqual(most)
+  },
+)
 
 test('bracketedRoot(…) returns that side of a jump on which the function is nearer to 0', () => {
   expect(bracketedRoot((x) => (x < 0.3 ? -1 : 5), 0, 1)).toBeLessThan(0.3)

@@ -5,7 +5,13 @@ import { plainBike, randomCase, stream } from './bikes.ts'
 import { near, same } from './near.ts'
 
 const { sprung: _, ...parts } = plainBike()
-const reading = { frontLoad: 950, rearLoad: 1000, frontTravel: 0.02, rearTravel: 0.015, centreOfGravityHeight: 0.56 }
+const reading = {
+  frontLoad: 950,
+  rearLoad: 1000,
+  frontTravel: 0.02,
+  rearTravel: 0.015,
+  centreOfGravityHeight: 0.56,
+}
 
 test('bikeFromScales(…) takes a solved stance back to the bike that made it', () => {
   fc.assert(
@@ -19,7 +25,16 @@ test('bikeFromScales(…) takes a solved stance back to the bike that made it', 
       }
       if (stance.frontLoad < 0 || stance.rearLoad < 0) return
       const { frontLoad, rearLoad, frontTravel, rearTravel, centreOfGravity } = stance
-      const found = bikeFromScales({ ...bike, reading: { frontLoad, rearLoad, frontTravel, rearTravel, centreOfGravityHeight: centreOfGravity.z } })
+      const found = bikeFromScales({
+        ...bike,
+        reading: {
+          frontLoad,
+          rearLoad,
+          frontTravel,
+          rearTravel,
+          centreOfGravityHeight: centreOfGravity.z,
+        },
+      })
       same(found.sprung.mass, bike.sprung.mass, 1e-9)
       near(found.sprung.x, bike.sprung.x, 1e-9)
       near(found.sprung.z, bike.sprung.z, 1e-9)
@@ -44,9 +59,21 @@ test('bikeFromScales(…) refuses readings that make no sense', () => {
     [{ frontLoad: 100, rearLoad: 100 }, 'reading'],
   ]
   for (const [change, parameter] of bad) {
-    expect(() => bikeFromScales({ ...parts, reading: { ...reading, ...change } }), parameter).toThrow(expect.objectContaining({ parameter }))
+    expect(
+      () => bikeFromScales({ ...parts, reading: { ...reading, ...change } }),
+      parameter,
+    ).toThrow(expect.objectContaining({ parameter }))
   }
-  const weightless = { ...parts, frontUnsprungMass: 0, rearUnsprungMass: 0, reading: { ...reading, frontLoad: 0, rearLoad: 0 } }
-  expect(() => bikeFromScales(weightless)).toThrow(expect.objectContaining({ parameter: 'reading' }))
-  expect(() => bikeFromScales({ ...parts, reading: undefined as never })).toThrow(expect.objectContaining({ parameter: 'reading' }))
+  const weightless = {
+    ...parts,
+    frontUnsprungMass: 0,
+    rearUnsprungMass: 0,
+    reading: { ...reading, frontLoad: 0, rearLoad: 0 },
+  }
+  expect(() => bikeFromScales(weightless)).toThrow(
+    expect.objectContaining({ parameter: 'reading' }),
+  )
+  expect(() => bikeFromScales({ ...parts, reading: undefined as never })).toThrow(
+    expect.objectContaining({ parameter: 'reading' }),
+  )
 })

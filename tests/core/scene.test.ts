@@ -6,7 +6,11 @@ import { near } from './near.ts'
 import { expectRefusal } from './tolerance.ts'
 
 test('setScene(…) takes rider and sprung mass together, and shares the brake force out', () => {
-  const scene = setScene(plainBike(), { payload: [RIDER], deceleration: 5, frontBrakeShare: 0.7 }, 0)
+  const scene = setScene(
+    plainBike(),
+    { payload: [RIDER], deceleration: 5, frontBrakeShare: 0.7 },
+    0,
+  )
   near(scene.carried.mass, 235, 1e-12)
   near(scene.carried.x, (155 * 0.72 + 80 * 0.6) / 235, 1e-15)
   near(scene.carried.z, (155 * 0.58 + 80) / 235, 1e-15)
@@ -19,6 +23,7 @@ test('setScene(…) takes rider and sprung mass together, and shares the brake f
 })
 
 test('setScene(…) refuses a lean of a right angle and beyond, either way', () => {
-  for (const lean of [Math.PI / 2, -Math.PI / 2, 2, -2]) expectRefusal(() => setScene(plainBike(), { lean }, 0), 'lean')
+  for (const lean of [Math.PI / 2, -Math.PI / 2, 2, -2])
+    expectRefusal(() => setScene(plainBike(), { lean }, 0), 'lean')
   near(setScene(plainBike(), { lean: -Math.PI / 3 }, 0).gravity, 2 * STANDARD_GRAVITY, 1e-12)
 })

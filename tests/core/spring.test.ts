@@ -1,6 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { type CoilGroup, DomainError, springDeflection, springEnergy, springForce, springLimit, springRate } from '../../src/core/index.ts'
+import {
+  type CoilGroup,
+  DomainError,
+  springDeflection,
+  springEnergy,
+  springForce,
+  springLimit,
+  springRate,
+} from '../../src/core/index.ts'
 import { near, same } from './near.ts'
 
 const group = fc.record({
@@ -11,7 +19,8 @@ const stack = fc.array(group, { minLength: 1, maxLength: 5 })
 const share = fc.double({ min: 0, max: 1, noNaN: true })
 
 // A deflection inside the stack's reach.
-const reach = (groups: CoilGroup[], part: number): number => part * Math.min(springLimit(groups) ?? 0.3, 0.3)
+const reach = (groups: CoilGroup[], part: number): number =>
+  part * Math.min(springLimit(groups) ?? 0.3, 0.3)
 
 describe('one coil group', () => {
   test('springForce(…) is rate × deflection', () => same(springForce([{ rate: 9000 }], 0.05), 450))
@@ -24,7 +33,8 @@ describe('one coil group', () => {
     expect(springRate([{ rate: 9000 }], 0)).toBe(9000)
   })
 
-  test('springLimit(…) is null for a group that never closes', () => expect(springLimit([{ rate: 9000 }])).toBeNull())
+  test('springLimit(…) is null for a group that never closes', () =>
+    expect(springLimit([{ rate: 9000 }])).toBeNull())
 
   test('springForce(…) past coil bind is refused, at coil bind is not', () => {
     same(springForce([{ rate: 9000, closes: 0.1 }], 0.1), 900)
@@ -35,9 +45,11 @@ describe('one coil group', () => {
     expect(() => springEnergy([{ rate: 9000, closes: 0.1 }], 0.1001)).toThrow(DomainError)
   })
 
-  test('springRate(…) at coil bind is the slope before it, since there is none after', () => expect(springRate([{ rate: 9000, closes: 0.1 }], 0.1)).toBe(9000))
+  test('springRate(…) at coil bind is the slope before it, since there is none after', () =>
+    expect(springRate([{ rate: 9000, closes: 0.1 }], 0.1)).toBe(9000))
 
-  test('springDeflection(…) stays at coil bind under any greater force', () => expect(springDeflection([{ rate: 9000, closes: 0.1 }], 5000)).toBe(0.1))
+  test('springDeflection(…) stays at coil bind under any greater force', () =>
+    expect(springDeflection([{ rate: 9000, closes: 0.1 }], 5000)).toBe(0.1))
 })
 
 describe('an empty stack', () => {
@@ -49,7 +61,8 @@ describe('an empty stack', () => {
     expect(springDeflection([], 0)).toBe(0)
   })
 
-  test('springDeflection([], force) is refused: nothing carries it', () => expect(() => springDeflection([], 1)).toThrow(DomainError))
+  test('springDeflection([], force) is refused: nothing carries it', () =>
+    expect(() => springDeflection([], 1)).toThrow(DomainError))
 })
 
 describe('groups in series', () => {
@@ -61,14 +74,17 @@ describe('groups in series', () => {
 
   test('springRate(…) of series springs never exceeds the softest one, and equals 1/Σ(1/k)', () => {
     fc.assert(
-      fc.property(fc.array(fc.double({ min: 1e3, max: 1e6, noNaN: true }), { minLength: 1, maxLength: 5 }), (rates) => {
-        const rate = springRate(
-          rates.map((k) => ({ rate: k })),
-          0.01,
-        )
-        expect(rate).toBeLessThanOrEqual(Math.min(...rates) * (1 + 1e-12))
-        same(rate, 1 / rates.reduce((sum, k) => sum + 1 / k, 0))
-      }),
+      fc.property(
+        fc.array(fc.double({ min: 1e3, max: 1e6, noNaN: true }), { minLength: 1, maxLength: 5 }),
+        (rates) => {
+          const rate = springRate(
+            rates.map((k) => ({ rate: k })),
+            0.01,
+          )
+          expect(rate).toBeLessThanOrEqual(Math.min(...rates) * (1 + 1e-12))
+          same(rate, 1 / rates.reduce((sum, k) => sum + 1 / k, 0))
+        },
+      ),
     )
   })
 
@@ -122,7 +138,10 @@ describe('groups in series', () => {
         near(springDeflection(groups, force), deflection, 1e-12) // rounding of a few lengths
         same(
           springDeflection(groups, force),
-          groups.reduce((sum, { rate, closes }) => sum + Math.min(force / rate, closes ?? Infinity), 0),
+          groups.reduce(
+            (sum, { rate, closes }) => sum + Math.min(force / rate, closes ?? Infinity),
+            0,
+          ),
         )
       }),
     )
@@ -131,7 +150,11 @@ describe('groups in series', () => {
   test('springForce(…) does not depend on the order of the groups', () => {
     fc.assert(
       fc.property(stack, share, (groups, part) =>
-        same(springForce([...groups].reverse(), reach(groups, part)), springForce(groups, reach(groups, part)), 1e-9),
+        same(
+          springForce([...groups].reverse(), reach(groups, part)),
+          springForce(groups, reach(groups, part)),
+          1e-9,
+        ),
       ),
     )
   })
@@ -140,7 +163,9 @@ describe('groups in series', () => {
     fc.assert(
       fc.property(stack, share, share, (groups, a, b) => {
         const [low, high] = [reach(groups, Math.min(a, b)), reach(groups, Math.max(a, b))]
-        expect(springForce(groups, high)).toBeGreaterThanOrEqual(springForce(groups, low) * (1 - 1e-12))
+        expect(springForce(groups, high)).toBeGreaterThanOrEqual(
+          springForce(groups, low) * (1 - 1e-12),
+        )
         expect(springRate(groups, high)).toBeGreaterThanOrEqual(springRate(groups, low))
       }),
     )
@@ -152,7 +177,8 @@ describe('groups in series', () => {
         const end = reach(groups, part)
         const steps = 4000
         let sum = 0
-        for (let i = 0; i < steps; i++) sum += (springForce(groups, ((i + 0.5) * end) / steps) * end) / steps
+        for (let i = 0; i < steps; i++)
+          sum += (springForce(groups, ((i + 0.5) * end) / steps) * end) / steps
         // The midpoint rule on a kinked line: an error of one step's kink at most.
         near(springEnergy(groups, end), sum, 1e-5 * sum + 1e-15)
       }),
@@ -164,18 +190,30 @@ describe('groups in series', () => {
     fc.assert(
       fc.property(stack, share, (groups, part) => {
         const doubled = groups.map((each) => ({ ...each, rate: 2 * each.rate }))
-        same(springForce(doubled, reach(groups, part)), 2 * springForce(groups, reach(groups, part)), 1e-9)
+        same(
+          springForce(doubled, reach(groups, part)),
+          2 * springForce(groups, reach(groups, part)),
+          1e-9,
+        )
       }),
     )
   })
 })
 
 test('springForce(…) and its kin refuse what makes no sense', () => {
-  for (const rate of [0, -1, NaN, Infinity]) expect(() => springForce([{ rate }], 0.01)).toThrow(expect.objectContaining({ parameter: 'rate' }))
-  for (const closes of [-0.01, NaN, Infinity]) expect(() => springForce([{ rate: 1, closes }], 0)).toThrow(expect.objectContaining({ parameter: 'closes' }))
+  for (const rate of [0, -1, NaN, Infinity])
+    expect(() => springForce([{ rate }], 0.01)).toThrow(
+      expect.objectContaining({ parameter: 'rate' }),
+    )
+  for (const closes of [-0.01, NaN, Infinity])
+    expect(() => springForce([{ rate: 1, closes }], 0)).toThrow(
+      expect.objectContaining({ parameter: 'closes' }),
+    )
   expect(() => springForce([{ rate: 1 }], NaN)).toThrow(DomainError)
   expect(() => springDeflection([{ rate: 1 }], -1)).toThrow(DomainError)
-  expect(() => springDeflection([{ rate: -1 }], 0)).toThrow(expect.objectContaining({ parameter: 'rate' }))
+  expect(() => springDeflection([{ rate: -1 }], 0)).toThrow(
+    expect.objectContaining({ parameter: 'rate' }),
+  )
   expect(() => springForce(null as never, 0)).toThrow(DomainError)
   expect(() => springForce([null as never], 0)).toThrow(DomainError)
 })

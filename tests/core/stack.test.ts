@@ -3,7 +3,14 @@ import { describe, expect, test } from 'vitest'
 import { forkStack, METRIC_THREAD_PITCHES, spacerFor, turnsToTravel } from '../../src/core/stack.ts'
 import { expectRefusal, expectWithin } from './tolerance.ts'
 
-const stack = { tubeDepth: 0.5, capReach: 0.02, springLength: 0.35, spacerLength: 0.14, washers: [0.0015, 0.0015], settings: [0, 0.008, 0.016] }
+const stack = {
+  tubeDepth: 0.5,
+  capReach: 0.02,
+  springLength: 0.35,
+  spacerLength: 0.14,
+  washers: [0.0015, 0.0015],
+  settings: [0, 0.008, 0.016],
+}
 // lengths under 1 m added up a few times
 const SUM = 1e-15
 const some = (min: number, max: number) => fc.double({ min, max, noNaN: true })
@@ -26,14 +33,24 @@ describe('forkStack', () => {
   })
 
   test('forkStack does not call a spring loose that fits without play', () => {
-    const fits = { tubeDepth: 0.5, capReach: 0, springLength: 0.25, spacerLength: 0.25, settings: [0] }
+    const fits = {
+      tubeDepth: 0.5,
+      capReach: 0,
+      springLength: 0.25,
+      spacerLength: 0.25,
+      settings: [0],
+    }
     expect(forkStack(fits)).toEqual([{ setting: 0, preload: 0, loose: false }])
   })
 
   test('forkStack takes no washers, no settings, a negative setting and a recessed cap', () => {
     expect(forkStack({ ...stack, settings: [] })).toEqual([])
     expectWithin(forkStack({ ...stack, washers: [] })[0]?.preload ?? NaN, 0.01, SUM)
-    expectWithin(forkStack({ ...stack, capReach: -0.01, settings: [-0.002] })[0]?.preload ?? NaN, -0.019, SUM)
+    expectWithin(
+      forkStack({ ...stack, capReach: -0.01, settings: [-0.002] })[0]?.preload ?? NaN,
+      -0.019,
+      SUM,
+    )
     expect(forkStack({ ...stack, washers: undefined })).toHaveLength(3)
   })
 
@@ -60,14 +77,29 @@ describe('spacerFor', () => {
           const parts = { tubeDepth, capReach, springLength, washers: [0.002] }
           const spacerLength = spacerFor({ ...parts, setting, preload })
           fc.pre(spacerLength >= 0)
-          expectWithin(forkStack({ ...parts, spacerLength, settings: [setting] })[0]?.preload ?? NaN, preload, SUM)
+          expectWithin(
+            forkStack({ ...parts, spacerLength, settings: [setting] })[0]?.preload ?? NaN,
+            preload,
+            SUM,
+          )
         },
       ),
     )
   })
 
   test('spacerFor is negative where even without a spacer the stack is too long', () => {
-    expectWithin(spacerFor({ tubeDepth: 0.35, capReach: 0.02, springLength: 0.35, washers: [], setting: 0, preload: 0.01 }), -0.01, SUM)
+    expectWithin(
+      spacerFor({
+        tubeDepth: 0.35,
+        capReach: 0.02,
+        springLength: 0.35,
+        washers: [],
+        setting: 0,
+        preload: 0.01,
+      }),
+      -0.01,
+      SUM,
+    )
   })
 
   test('spacerFor refuses what is no number', () => {
@@ -85,7 +117,10 @@ describe('turnsToTravel', () => {
 
   test('turnsToTravel refuses a pitch of 0 or below', () => {
     expectRefusal(() => turnsToTravel({ turns: 1, pitch: 0 }), 'pitch')
-    expectRefusal(() => turnsToTravel(undefined as unknown as { turns: number; pitch: number }), 'screw')
+    expectRefusal(
+      () => turnsToTravel(undefined as unknown as { turns: number; pitch: number }),
+      'screw',
+    )
     expectRefusal(() => turnsToTravel({ turns: NaN, pitch: 0.001 }), 'turns')
   })
 })
@@ -115,7 +150,11 @@ describe('METRIC_THREAD_PITCHES', () => {
     expect(Object.keys(METRIC_THREAD_PITCHES)).toEqual(Object.keys(pitchDiameters))
     for (const [name, pitch] of Object.entries(METRIC_THREAD_PITCHES)) {
       const diameter = Number(/^M(\d+)/.exec(name)?.[1])
-      expectWithin(diameter - (3 * Math.sqrt(3) * pitch * 1000) / 8, pitchDiameters[name] ?? NaN, 0.0006) // printed to three decimals
+      expectWithin(
+        diameter - (3 * Math.sqrt(3) * pitch * 1000) / 8,
+        pitchDiameters[name] ?? NaN,
+        0.0006,
+      ) // printed to three decimals
     }
   })
 })

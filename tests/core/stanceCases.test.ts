@@ -19,7 +19,9 @@ interface Case {
 }
 
 // Solved by virtual work with numeric derivatives, by a program that shares no code or equation with this one; the bikes are invented.
-const file = JSON.parse(readFileSync(new URL('data/stance-cases.json', import.meta.url), 'utf8')) as { cases: Case[] }
+const file = JSON.parse(
+  readFileSync(new URL('data/stance-cases.json', import.meta.url), 'utf8'),
+) as { cases: Case[] }
 
 // Each tolerance comes with the data: what the other program's numeric derivatives leave.
 const tolerances = {
@@ -41,8 +43,10 @@ describe('stances solved by virtual work', () => {
 
   test.each(file.cases)('solveStance(…) agrees on $id', ({ bike, load, settle, expected }) => {
     const stance = solveStance(bike, load, { settle })
-    for (const [field, tolerance] of Object.entries(tolerances)) near(stance[field as keyof typeof tolerances], expected[field] as number, tolerance)
-    for (const axis of ['x', 'z'] as const) near(stance.centreOfGravity[axis], expected.centreOfGravity[axis], 2e-7)
+    for (const [field, tolerance] of Object.entries(tolerances))
+      near(stance[field as keyof typeof tolerances], expected[field] as number, tolerance)
+    for (const axis of ['x', 'z'] as const)
+      near(stance.centreOfGravity[axis], expected.centreOfGravity[axis], 2e-7)
     expect([stance.frontStop, stance.rearStop]).toEqual([expected.frontStop, expected.rearStop])
     for (const limit of ['frontLimit', 'rearLimit'] as const) {
       expect(stance[limit].cause).toBe(expected[limit].cause)

@@ -2,7 +2,13 @@ import { EigenvalueDecomposition, Matrix } from 'ml-matrix'
 import fc from 'fast-check'
 import { all, type Complex, create } from 'mathjs'
 import { describe, expect, test } from 'vitest'
-import { capsizeSpeed, linearModes, weaveSpeed, whippleMatrices, whippleStateMatrix } from '../../src/core/steering.ts'
+import {
+  capsizeSpeed,
+  linearModes,
+  weaveSpeed,
+  whippleMatrices,
+  whippleStateMatrix,
+} from '../../src/core/steering.ts'
 import { expectRefusal, expectWithin } from './tolerance.ts'
 
 const math = create(all ?? {})
@@ -134,7 +140,15 @@ describe('whippleMatrices', () => {
     }
     for (const [name, matrix] of Object.entries({ M, C1, K0, K2 })) {
       // printed to 14 decimals; the sums behind them round at 1e-13 of their size
-      matrix.flat().forEach((value, i) => expectWithin(value, printed[name as keyof typeof printed][i] ?? NaN, 2e-13 * Math.max(1, Math.abs(value))))
+      matrix
+        .flat()
+        .forEach((value, i) =>
+          expectWithin(
+            value,
+            printed[name as keyof typeof printed][i] ?? NaN,
+            2e-13 * Math.max(1, Math.abs(value)),
+          ),
+        )
     }
   })
 
@@ -147,9 +161,14 @@ describe('whippleMatrices', () => {
     expectRefusal(() => whippleMatrices({ ...benchmark, w: 0 }), 'w')
     expectRefusal(() => whippleMatrices({ ...benchmark, rF: -0.3 }), 'rF')
     expectRefusal(() => whippleMatrices({ ...benchmark, mB: -1 }), 'mB')
-    for (const lam of [2, -2, Math.PI / 2, -Math.PI / 2]) expectRefusal(() => whippleMatrices({ ...benchmark, lam }), 'lam')
+    for (const lam of [2, -2, Math.PI / 2, -Math.PI / 2])
+      expectRefusal(() => whippleMatrices({ ...benchmark, lam }), 'lam')
     // a front that is one point on an upright steering axis has no inertia to steer: the mass matrix is exactly singular
-    expectRefusal(() => whippleMatrices({ ...benchmark, lam: 0, c: 0, mH: 0, IHxx: 0, IHxz: 0, IHzz: 0, IFxx: 0 }), 'parameters')
+    expectRefusal(
+      () =>
+        whippleMatrices({ ...benchmark, lam: 0, c: 0, mH: 0, IHxx: 0, IHxz: 0, IHzz: 0, IFxx: 0 }),
+      'parameters',
+    )
     expectRefusal(() => whippleMatrices({ ...benchmark, c: NaN }), 'c')
     expectRefusal(() => whippleMatrices({ ...benchmark, IBxz: 1000, IBxx: 0 }), 'parameters')
     expectRefusal(() => whippleMatrices({ ...benchmark, mH: 0, mF: 0 }), 'mH')
@@ -188,8 +207,12 @@ describe('linearModes', () => {
         (speed, c, lam) => {
           const bicycle = { ...benchmark, c, lam }
           const state = whippleStateMatrix(bicycle, speed)
-          const { realEigenvalues, imaginaryEigenvalues } = new EigenvalueDecomposition(new Matrix(state))
-          const wanted = realEigenvalues.map((re, i) => ({ re, im: imaginaryEigenvalues[i] ?? NaN })).sort((a, b) => b.re - a.re || b.im - a.im)
+          const { realEigenvalues, imaginaryEigenvalues } = new EigenvalueDecomposition(
+            new Matrix(state),
+          )
+          const wanted = realEigenvalues
+            .map((re, i) => ({ re, im: imaginaryEigenvalues[i] ?? NaN }))
+            .sort((a, b) => b.re - a.re || b.im - a.im)
           // near a double eigenvalue both carry the square root of rounding
           linearModes(bicycle, speed).forEach(({ re, im }, i) => {
             expectWithin(re, wanted[i]?.re ?? NaN, 1e-5)
@@ -203,10 +226,16 @@ describe('linearModes', () => {
   test('linearModes agree with mathjs away from double eigenvalues', () => {
     for (const speed of [2, 5, 8]) {
       const { values } = math.eigs(whippleStateMatrix(benchmark, speed))
-      const wanted = (values as (number | Complex)[]).map((value) => (typeof value === 'number' ? { re: value, im: 0 } : { re: value.re, im: value.im }))
+      const wanted = (values as (number | Complex)[]).map((value) =>
+        typeof value === 'number' ? { re: value, im: 0 } : { re: value.re, im: value.im },
+      )
       // its own stopping rule is about 1e-12 of the largest eigenvalue
       for (const { re, im } of linearModes(benchmark, speed))
-        expectWithin(Math.min(...wanted.map((value) => Math.hypot(value.re - re, value.im - im))), 0, 1e-8)
+        expectWithin(
+          Math.min(...wanted.map((value) => Math.hypot(value.re - re, value.im - im))),
+          0,
+          1e-8,
+        )
     }
   })
 
@@ -234,11 +263,19 @@ describe('whippleStateMatrix', () => {
     const v = 5
     const state = whippleStateMatrix(benchmark, v)
     const q = [0.02, -0.05, 0.3, -0.7] as const
-    const [, , rollAcceleration = NaN, steerAcceleration = NaN] = state.map((row) => row.reduce((sum, x, i) => sum + x * (q[i] ?? NaN), 0))
+    const [, , rollAcceleration = NaN, steerAcceleration = NaN] = state.map((row) =>
+      row.reduce((sum, x, i) => sum + x * (q[i] ?? NaN), 0),
+    )
     for (const i of [0, 1] as const) {
       const inertia = M[i][0] * rollAcceleration + M[i][1] * steerAcceleration
       const rates = v * (C1[i][0] * q[2] + C1[i][1] * q[3])
-      const angles = [0, 1].reduce((sum, j) => sum + (benchmark.g * (K0[i][j as 0 | 1] ?? 0) + v * v * (K2[i][j as 0 | 1] ?? 0)) * (q[j as 0 | 1] ?? 0), 0)
+      const angles = [0, 1].reduce(
+        (sum, j) =>
+          sum +
+          (benchmark.g * (K0[i][j as 0 | 1] ?? 0) + v * v * (K2[i][j as 0 | 1] ?? 0)) *
+            (q[j as 0 | 1] ?? 0),
+        0,
+      )
       expectWithin(inertia + rates + angles, 0, 1e-11) // terms of about 100
     }
     expect(state.slice(0, 2)).toEqual([
@@ -271,14 +308,17 @@ describe('weaveSpeed and capsizeSpeed', () => {
         const weave = weaveSpeed(bicycle)
         if (weave !== null) {
           found += 1
-          const pair = (speed: number) => linearModes(bicycle, speed).find(({ im }) => im > 0)?.re ?? NaN
+          const pair = (speed: number) =>
+            linearModes(bicycle, speed).find(({ im }) => im > 0)?.re ?? NaN
           expect(pair(weave * 0.999)).toBeGreaterThan(0)
           expect(pair(weave * 1.001)).toBeLessThan(0)
         }
         const capsize = capsizeSpeed(bicycle)
         if (capsize !== null) {
           found += 1
-          const nearest = Math.min(...linearModes(bicycle, capsize).map(({ re, im }) => Math.hypot(re, im)))
+          const nearest = Math.min(
+            ...linearModes(bicycle, capsize).map(({ re, im }) => Math.hypot(re, im)),
+          )
           expectWithin(nearest, 0, 1e-9) // an eigenvalue of 0 to the rounding of the largest
         }
       }
@@ -292,18 +332,32 @@ describe('weaveSpeed and capsizeSpeed', () => {
     { c: -0.032, lam: 0.066, xH: 0.978, IFyy: 0, IRyy: 0.206, xB: 0.416, zB: -0.665, mH: 11.82 },
     { c: -0.112, lam: 0.806, xH: 0.855, IFyy: 0, IRyy: 0.232, xB: 0.44, zB: -0.844, mH: 2.91 },
     { c: 0.351, lam: 0.184, xH: 0.628, IFyy: 0.791, IRyy: 0.155, xB: 0.181, zB: -0.746, mH: 9.35 },
-    { c: 0.246, lam: -0.052, xH: 0.664, IFyy: 0.655, IRyy: 0.264, xB: 0.739, zB: -0.576, mH: 17.65 },
+    {
+      c: 0.246,
+      lam: -0.052,
+      xH: 0.664,
+      IFyy: 0.655,
+      IRyy: 0.264,
+      xB: 0.739,
+      zB: -0.576,
+      mH: 17.65,
+    },
     { c: 0.02, lam: -0.064, xH: 0.894, IFyy: 0.058, IRyy: 0.35, xB: 0.856, zB: -0.548, mH: 6.16 },
   ]
 
-  test.each(others)('weaveSpeed of %o is the first at which two eigenvalues at once leave the growing side, or null', (change) => {
-    const bicycle = { ...benchmark, ...change }
-    const growing = (speed: number): number => linearModes(bicycle, speed).filter(({ re }) => re > 0).length
-    const weave = weaveSpeed(bicycle)
-    if (weave !== null) expect(growing(weave * (1 - 1e-5)) - growing(weave * (1 + 1e-5))).toBe(2)
-    const step = 0.02
-    for (let v = 0.01; v + step < Math.min(weave ?? 25, 25); v += step) expect(growing(v) - growing(v + step), `${v} m/s`).toBeLessThan(2)
-  })
+  test.each(others)(
+    'weaveSpeed of %o is the first at which two eigenvalues at once leave the growing side, or null',
+    (change) => {
+      const bicycle = { ...benchmark, ...change }
+      const growing = (speed: number): number =>
+        linearModes(bicycle, speed).filter(({ re }) => re > 0).length
+      const weave = weaveSpeed(bicycle)
+      if (weave !== null) expect(growing(weave * (1 - 1e-5)) - growing(weave * (1 + 1e-5))).toBe(2)
+      const step = 0.02
+      for (let v = 0.01; v + step < Math.min(weave ?? 25, 25); v += step)
+        expect(growing(v) - growing(v + step), `${v} m/s`).toBeLessThan(2)
+    },
+  )
 
   test('weaveSpeed and capsizeSpeed are null where no speed does it', () => {
     // with the masses on the ground nothing falls, and nothing capsizes

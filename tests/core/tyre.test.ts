@@ -10,9 +10,12 @@ describe('tyreRadius', () => {
     ['160/60-17', 624],
     ['190/50-17', 622],
     ['110/80-19', 659],
-  ])('tyreRadius(%o) is half of the design diameter, %d mm (UN R75, 6.1.2.1 and section 2; from memory)', (marking, diameter) => {
-    expectWithin(tyreRadius(marking), diameter / 2000, 0.0005) // half a millimetre: the rounding of the printed diameter
-  })
+  ])(
+    'tyreRadius(%o) is half of the design diameter, %d mm (UN R75, 6.1.2.1 and section 2; from memory)',
+    (marking, diameter) => {
+      expectWithin(tyreRadius(marking), diameter / 2000, 0.0005) // half a millimetre: the rounding of the printed diameter
+    },
+  )
 
   test('tyreRadius reads the same size however the marking is written', () => {
     const ways = [
@@ -73,12 +76,26 @@ describe('tyreRadius', () => {
       // prettier-ignore
       expectWithin(tyreRadius(marking), radius, rounding(1))
     }
-    for (const marking of ['120/24-17', '120/111-17']) expect(() => tyreRadius(marking), marking).toThrow(/aspect ratio/)
-    for (const marking of ['39/90-17', '401/50-17', '1.5-17']) expect(() => tyreRadius(marking), marking).toThrow(/section width/)
+    for (const marking of ['120/24-17', '120/111-17'])
+      expect(() => tyreRadius(marking), marking).toThrow(/aspect ratio/)
+    for (const marking of ['39/90-17', '401/50-17', '1.5-17'])
+      expect(() => tyreRadius(marking), marking).toThrow(/section width/)
   })
 
   test('tyreRadius refuses what it cannot read and says what it expects', () => {
-    for (const marking of ['', 'tyre', '120/70', '12070-17', '120/70-17 and more', '-120/70-17', '120/70-1.7', 'T90-16', 'MT-16', '1e2/70-17', '0/70-17']) {
+    for (const marking of [
+      '',
+      'tyre',
+      '120/70',
+      '12070-17',
+      '120/70-17 and more',
+      '-120/70-17',
+      '120/70-1.7',
+      'T90-16',
+      'MT-16',
+      '1e2/70-17',
+      '0/70-17',
+    ]) {
       expectRefusal(() => tyreRadius(marking), 'marking')
     }
     expect(() => tyreRadius('hello')).toThrow(/such as '120\/70-17'.*'3\.00-18'.*'MT90-16'/)

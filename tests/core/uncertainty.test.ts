@@ -26,7 +26,8 @@ describe('JCGM 100:2008, H.1, an end gauge', () => {
   test('coverageFactor(…) widens it to the printed 93 nm: 16 effective degrees, 99 %', () => {
     const dof = [18, 25.6, 50, 2]
     const parts = [0, 1, 4, 5].map((i) => result.contributions[i]!)
-    const effective = result.uncertainty ** 4 / parts.reduce((sum, part, i) => sum + part ** 4 / dof[i]!, 0)
+    const effective =
+      result.uncertainty ** 4 / parts.reduce((sum, part, i) => sum + part ** 4 / dof[i]!, 0)
     expect(Math.floor(effective)).toBe(16)
     const k = coverageFactor({ degreesOfFreedom: 16, probability: 0.99 })
     near(k, 2.92, 0.005)
@@ -36,18 +37,29 @@ describe('JCGM 100:2008, H.1, an end gauge', () => {
 
 test('propagate(…) of a sum adds squares, and of a product adds relative squares', () => {
   fc.assert(
-    fc.property(fc.array(fc.double({ min: 1, max: 100, noNaN: true }), { minLength: 2, maxLength: 5 }), (values) => {
-      const errors = values.map((value) => 0.01 * value)
-      same(propagate((v) => v.reduce((a, b) => a + b), values, errors).uncertainty, Math.hypot(...errors), 1e-8)
-      const product = propagate((v) => v.reduce((a, b) => a * b), values, errors)
-      same(product.uncertainty / product.value, 0.01 * Math.sqrt(values.length), 1e-6)
-    }),
+    fc.property(
+      fc.array(fc.double({ min: 1, max: 100, noNaN: true }), { minLength: 2, maxLength: 5 }),
+      (values) => {
+        const errors = values.map((value) => 0.01 * value)
+        same(
+          propagate((v) => v.reduce((a, b) => a + b), values, errors).uncertainty,
+          Math.hypot(...errors),
+          1e-8,
+        )
+        const product = propagate((v) => v.reduce((a, b) => a * b), values, errors)
+        same(product.uncertainty / product.value, 0.01 * Math.sqrt(values.length), 1e-6)
+      },
+    ),
   )
 })
 
 test('propagate(…) takes an input without uncertainty for exact, and none of them for an exact result', () => {
   expect(propagate(([a, b]) => a! * b!, [2, 3], [0, 0.1]).contributions[0]).toBe(0)
-  expect(propagate(([a]) => a! ** 2, [3], [0])).toEqual({ value: 9, uncertainty: 0, contributions: [0] })
+  expect(propagate(([a]) => a! ** 2, [3], [0])).toEqual({
+    value: 9,
+    uncertainty: 0,
+    contributions: [0],
+  })
   expect(propagate(() => 5, [], [])).toEqual({ value: 5, uncertainty: 0, contributions: [] })
 })
 
@@ -64,8 +76,16 @@ test('propagate(…) keeps to first order on a cube: its step is small against u
 })
 
 test('propagate(…) refuses lists that do not match and functions that give nothing', () => {
-  expect(() => propagate(([a]) => a!, [1, 2], [1])).toThrow(expect.objectContaining({ parameter: 'standardUncertainties' }))
-  expect(() => propagate(([a]) => a!, [1], [-1])).toThrow(expect.objectContaining({ parameter: 'standardUncertainties' }))
-  expect(() => propagate(([a]) => a!, [NaN], [1])).toThrow(expect.objectContaining({ parameter: 'values' }))
-  expect(() => propagate(([a]) => 1 / a!, [0], [0])).toThrow(expect.objectContaining({ parameter: 'measure' }))
+  expect(() => propagate(([a]) => a!, [1, 2], [1])).toThrow(
+    expect.objectContaining({ parameter: 'standardUncertainties' }),
+  )
+  expect(() => propagate(([a]) => a!, [1], [-1])).toThrow(
+    expect.objectContaining({ parameter: 'standardUncertainties' }),
+  )
+  expect(() => propagate(([a]) => a!, [NaN], [1])).toThrow(
+    expect.objectContaining({ parameter: 'values' }),
+  )
+  expect(() => propagate(([a]) => 1 / a!, [0], [0])).toThrow(
+    expect.objectContaining({ parameter: 'measure' }),
+  )
 })

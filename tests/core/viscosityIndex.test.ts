@@ -5,7 +5,8 @@ import { AT_100, INDEX_0, INDEX_100 } from '../../src/core/viscosityIndexTable.t
 import { expectRefusal, expectWithin } from './tolerance.ts'
 
 const some = (min: number, max: number) => fc.double({ min, max, noNaN: true })
-const index = (at40: number, at100: number): number => viscosityIndex({ at40: at40 * 1e-6, at100: at100 * 1e-6 })
+const index = (at40: number, at100: number): number =>
+  viscosityIndex({ at40: at40 * 1e-6, at100: at100 * 1e-6 })
 
 describe('viscosityIndex', () => {
   // ASTM D2270 / ISO 2909 worked examples, the last a value for the formulas above 70 mm²/s; digits as in github CalebBell/chemicals, tests/test_viscosity.py (commit 82faef9)
@@ -15,9 +16,12 @@ describe('viscosityIndex', () => {
     [53.47, 7.8, 111.30701701381422],
     [73.5, 8.86, 92.03329369797858],
     [1000, 100, 192.9975428057893],
-  ])('viscosityIndex of %d mm²/s at 40 °C and %d at 100 °C is %d (ASTM D2270)', (at40, at100, wanted) => {
-    expectWithin(index(at40, at100), wanted, 1e-9) // as given
-  })
+  ])(
+    'viscosityIndex of %d mm²/s at 40 °C and %d at 100 °C is %d (ASTM D2270)',
+    (at40, at100, wanted) => {
+      expectWithin(index(at40, at100), wanted, 1e-9) // as given
+    },
+  )
 
   test('viscosityIndex is 0 on the table’s L and 100 on its H', () => {
     AT_100.forEach((at100, i) => {
@@ -38,11 +42,24 @@ describe('viscosityIndex', () => {
   })
 
   test('viscosityIndex falls as the oil gets thicker at 40 °C for the same viscosity at 100 °C', () => {
-    fc.assert(fc.property(some(2, 90), some(1.5, 20), some(1.001, 2), (at100, times, more) => index(at100 * times * more, at100) < index(at100 * times, at100)))
+    fc.assert(
+      fc.property(
+        some(2, 90),
+        some(1.5, 20),
+        some(1.001, 2),
+        (at100, times, more) => index(at100 * times * more, at100) < index(at100 * times, at100),
+      ),
+    )
   })
 
   test('viscosityIndex rises with the viscosity at 100 °C for the same viscosity at 40 °C', () => {
-    fc.assert(fc.property(some(2, 20), some(1.01, 1.5), (at100, more) => index(at100 * 8, at100 * more) > index(at100 * 8, at100)))
+    fc.assert(
+      fc.property(
+        some(2, 20),
+        some(1.01, 1.5),
+        (at100, more) => index(at100 * 8, at100 * more) > index(at100 * 8, at100),
+      ),
+    )
   })
 
   test('viscosityIndex holds at exactly 2 mm²/s and refuses less, an oil not thinner at 100 °C, and what is no number', () => {
@@ -52,7 +69,10 @@ describe('viscosityIndex', () => {
     expectRefusal(() => index(0, 5), 'at40')
     expectRefusal(() => index(NaN, 5), 'at40')
     expectRefusal(() => viscosityIndex({ at40: 32, at100: NaN }), 'at100')
-    expectRefusal(() => viscosityIndex(undefined as unknown as { at40: number; at100: number }), 'oil')
+    expectRefusal(
+      () => viscosityIndex(undefined as unknown as { at40: number; at100: number }),
+      'oil',
+    )
   })
 })
 
@@ -70,12 +90,22 @@ describe('viscosityFromIndex', () => {
   test('viscosityFromIndex reaches the thinnest oil of the standard, 2 mm²/s at 100 °C, and one that hardly thins at all', () => {
     expect(viscosityFromIndex({ at40: 7.194e-6, index: index(7.194, 2) })).toBe(2e-6)
     const same = 7.194e-6 * (1 - 1e-9)
-    expectWithin(viscosityFromIndex({ at40: 7.194e-6, index: viscosityIndex({ at40: 7.194e-6, at100: same }) }), same, 1e-20)
+    expectWithin(
+      viscosityFromIndex({
+        at40: 7.194e-6,
+        index: viscosityIndex({ at40: 7.194e-6, at100: same }),
+      }),
+      same,
+      1e-20,
+    )
   })
 
   test('viscosityFromIndex refuses an index that no such oil has, and what is no number', () => {
     expectRefusal(() => viscosityFromIndex({ at40: 1.5e-6, index: 100 }), 'index')
-    expectRefusal(() => viscosityFromIndex(undefined as unknown as { at40: number; index: number }), 'oil')
+    expectRefusal(
+      () => viscosityFromIndex(undefined as unknown as { at40: number; index: number }),
+      'oil',
+    )
     expectRefusal(() => viscosityFromIndex({ at40: 32e-6, index: 5000 }), 'index')
     expectRefusal(() => viscosityFromIndex({ at40: 32e-6, index: -5000 }), 'index')
     expectRefusal(() => viscosityFromIndex({ at40: 32e-6, index: NaN }), 'index')
@@ -87,7 +117,9 @@ describe('the table of ASTM D2270', () => {
   test('the table rises throughout, with H below L, and has an entry for each viscosity', () => {
     expect([AT_100.length, INDEX_0.length, INDEX_100.length]).toEqual([311, 311, 311])
     for (const column of [AT_100, INDEX_0, INDEX_100]) {
-      column.forEach((value, i) => expect(value).toBeGreaterThan(i === 0 ? 0 : (column[i - 1] ?? NaN)))
+      column.forEach((value, i) =>
+        expect(value).toBeGreaterThan(i === 0 ? 0 : (column[i - 1] ?? NaN)),
+      )
     }
     // a slip of one digit anywhere would show: sums of the columns at the source
     const sum = (column: readonly number[]) => column.reduce((total, value) => total + value, 0)
