@@ -1,0 +1,50 @@
+import { payloadOf } from './bikes.ts'
+import type { BikeSpec } from './bikes.ts'
+
+/** What may be aboard, in words. */
+export const PART_LABELS = {
+  rider: 'Rider',
+  passenger: 'Passenger',
+  luggage: 'Luggage',
+} as const
+
+export type Part = keyof typeof PART_LABELS
+
+/** Masses aboard [kg]; absent or 0: nobody. */
+export interface Aboard {
+  rider?: number
+  passenger?: number
+  luggage?: number
+}
+
+/** Rider, passenger and luggage [kg] at the places where they sit on this bike [m, datum frame]. */
+export function aboard(
+  spec: BikeSpec,
+  { rider = 0, passenger = 0, luggage = 0 }: Aboard,
+): { part: Part; mass: number; x: number; z: number }[] {
+  const all = [
+    { part: 'rider' as const, ...payloadOf(spec.rider, rider) },
+    { part: 'passenger' as const, ...payloadOf(spec.passenger, passenger) },
+    { part: 'luggage' as const, ...payloadOf(spec.luggage, luggage) },
+  ]
+  return all.filter(({ mass }) => mass > 0)
+}
+
+/** The bike with its rake and wheelbase quoted at other travels [m] than the workshop's; undefined keeps the bike's own. */
+export function quotedAs(spec: BikeSpec, frontTravel?: number, rearTravel?: number): BikeSpec {
+  if (frontTravel === undefined && rearTravel === undefined) return spec
+  const inMillimetres = (travel: number | undefined, own: number): number =>
+    travel === undefined ? own : travel * 1e3
+  return {
+    ...spec,
+    quotedAt: {
+      frontTravel: inMillimetres(frontTravel, spec.quotedAt.frontTravel),
+      rearTravel: inMillimetres(rearTravel, spec.quotedAt.rearTravel),
+    },
+  }
+}
+
+/** Shock stroke per wheel travel [1] at a used rear travel [m]: as the bike's sheet has it, a straight line. */
+export function motionRatioAt(spec: BikeSpec, rearTravel: number): number {
+  return spec.rear.motionRatio.initial + spec.rear.motionRatio.slope * rearTravel * 1e3
+}

@@ -1,0 +1,64 @@
+import type { BikeSpec } from './bikes.ts'
+
+/* A bike as one text, "middleweight-roadster;mass:210;fork.springRate:9.5": an invented bike's id, and the figures of its sheet that differ. A link carries it, so that whoever opens it gets numbers and no name of anybody's store. */
+
+/** Places on a bike's sheet, as "fork.travel", with their numbers. */
+export type SheetNumbers = Readonly<Record<string, number>>
+
+const PART = /^([A-Za-z]+(?:\.[A-Za-z]+){0,2}):(\d{1,5}(?:\.\d{1,6})?)$/
+
+/** The stand-in and the numbers of a bike's text; null where it is none. `ids` are the invented bikes. */
+export function readBikeCode(
+  code: string,
+  ids: readonly string[],
+): { like: string; numbers: SheetNumbers } | null {
+  const [like = '', ...parts] = code.split(';')
+  if (!ids.includes(like)) return null
+  const numbers: Record<string, number> = {}
+  for (const part of parts) {
+    const match = PART.exec(part)
+    if (!match) return null
+    numbers[match[1]!] = Number(match[2])
+  }
+  return { like, numbers }
+}
+
+/** The text of a bike. */
+export const writeBikeCode = (like: string, numbers: SheetNumbers): string =>
+  [like, ...Object.entries(numbers).map(([place, value]) => `${place}:${value}`)].join(';')
+
+/** Something with one number put in its place; null where it has no number there. */
+function put<T extends object>(
+  sheet: T,
+  [first, ...rest]: readonly string[],
+  value: number,
+): T | null {
+  if (first === undefined || !Object.hasOwn(sheet, first)) return null
+  const there: unknown = Reflect.get(sheet, first)
+  if (rest.length === 0) return typeof there === 'number' ? { ...sheet, [first]: value } : null
+  if (typeof there !== 'object' || there === null) return null
+  const inner = put(there, rest, value)
+  return inner && { ...sheet, [first]: inner }
+}
+
+function specOf(code: string, bikes: Readonly<Record<string, BikeSpec>>): BikeSpec | null {
+  const read = readBikeCode(code, Object.keys(bikes))
+  let spec = read && { ...bikes[read.like]!, id: code, name: 'My bike' }
+  for (const [place, value] of Object.entries(read?.numbers ?? {}))
+    spec = spec && put(spec, place.split('.'), value)
+  return spec
+}
+
+const known = new WeakMap<object, Map<string, BikeSpec | null>>()
+
+/** The bike of a text, be it an invented one's id; null where it is none. Whether its figures can go with one another shows when it is computed with. */
+export function bikeOfCode(
+  code: string,
+  bikes: Readonly<Record<string, BikeSpec>>,
+): BikeSpec | null {
+  if (Object.hasOwn(bikes, code)) return bikes[code]!
+  const found = known.get(bikes) ?? new Map<string, BikeSpec | null>()
+  known.set(bikes, found)
+  if (!found.has(code)) found.set(code, specOf(code, bikes))
+  return found.get(code) ?? null
+}
