@@ -1,41 +1,44 @@
-import type { Definition } from './define.ts'
+import { calculatorOf } from '../machine/calculator.ts'
+import type { WholeCalculator } from '../machine/calculator.ts'
+import type { Remarks } from '../machine/remark.ts'
+import type { Statement } from '../machine/statement.ts'
+import type { Work } from '../machine/work.ts'
+import { importFolders } from './folders.ts'
 
-/** Every calculator by id. Each loads by itself, so that a page carries only its own. */
-const loaders = {
-  marks: () => import('./marks.ts'),
-  'coil-rate': () => import('./coil-rate.ts'),
-  'spring-test': () => import('./spring-test.ts'),
-  'preload-versus-rate': () => import('./preload-versus-rate.ts'),
-  sag: () => import('./sag.ts'),
-  'rate-from-sag': () => import('./rate-from-sag.ts'),
-  'choose-rate': () => import('./choose-rate.ts'),
-  'fork-stack': () => import('./fork-stack.ts'),
-  'progressive-spring': () => import('./progressive-spring.ts'),
-  'ride-height': () => import('./ride-height.ts'),
-  trail: () => import('./trail.ts'),
-  'tyre-radius': () => import('./tyre-radius.ts'),
-  'wheel-loads': () => import('./wheel-loads.ts'),
-  'cg-height': () => import('./cg-height.ts'),
-  'braking-dive': () => import('./braking-dive.ts'),
-  'oil-height': () => import('./oil-height.ts'),
-  'oil-viscosity': () => import('./oil-viscosity.ts'),
-  damping: () => import('./damping.ts'),
-  'rear-rate': () => import('./rear-rate.ts'),
-  stance: () => import('./stance.ts'),
-  'steering-modes': () => import('./steering-modes.ts'),
-} satisfies Record<string, () => Promise<{ default: unknown }>>
+/* Every calculator is a folder beside this file. A bundler finds them by the patterns; plain Node, which runs scripts, reads the directory. */
 
-export type CalculatorId = keyof typeof loaders
+type Module<T> = { default: T }
+
+const bundled = import.meta.env !== undefined
+
+const statements = bundled
+  ? import.meta.glob<Module<Statement>>('./*/statement.ts', { eager: true })
+  : await importFolders<Module<Statement>>('statement.ts')
+const works = bundled
+  ? import.meta.glob<Module<Work>>('./*/solve.ts', { eager: true })
+  : await importFolders<Module<Work>>('solve.ts')
+const remarks = bundled
+  ? import.meta.glob<Module<Remarks>>('./*/remarks.ts', { eager: true })
+  : await importFolders<Module<Remarks>>('remarks.ts')
+
+const ordered = Object.values(statements)
+  .map((module) => module.default)
+  .sort((one, other) => one.order - other.order)
 
 /** All ids, in the order of the overview. */
-export const calculatorIds = Object.keys(loaders) as CalculatorId[]
+export const calculatorIds: readonly string[] = ordered.map(({ id }) => id)
 
-export const isCalculatorId = (id: string): id is CalculatorId => id in loaders
+export const isCalculatorId = (id: string): boolean => calculatorIds.includes(id)
 
-/** The definition of one calculator; refuses an id that is not in the registry. */
-export async function loadCalculator(id: string): Promise<Definition> {
-  if (!isCalculatorId(id)) throw new RangeError(`there is no calculator “${id}”; known are ${calculatorIds.join(', ')}`)
-  const module = await loaders[id]()
-  // compute, picture and remarks take the inputs of their own definition; the machine checks every value before it calls them
-  return module.default as unknown as Definition
+function moduleOf<T>(modules: Readonly<Record<string, Module<T>>>, id: string, file: string): T {
+  const module = modules[`./${id}/${file}`]
+  if (module === undefined)
+    throw new RangeError(`there is no calculator “${id}”; known are ${calculatorIds.join(', ')}`)
+  return module.default
 }
+
+/** One whole calculator; refuses an id that has no folder. */
+export const loadCalculator = (id: string): WholeCalculator => ({
+  ...calculatorOf(moduleOf(statements, id, 'statement.ts'), moduleOf(works, id, 'solve.ts')),
+  remarks: moduleOf(remarks, id, 'remarks.ts'),
+})

@@ -1,10 +1,10 @@
 import { scaleLinear, scaleLog } from 'd3-scale'
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { layOut } from '../../components/figures/kit/chart-scale.ts'
-import type { Axis } from '../../components/figures/kit/chart-types.ts'
-import { createSay } from '../../src/calculators/say.ts'
-import { METRIC } from '../../src/calculators/unit-choice.ts'
+import { layOut } from '../../src/drawing/chartScale.ts'
+import type { Axis } from '../../src/drawing/chartTypes.ts'
+import { createSay } from '../../src/units/say.ts'
+import { METRIC } from '../../src/units/choice.ts'
 
 /* Oracle: d3-scale, a general-purpose library, which the site does not load since it weighs more than all charts together. */
 
@@ -37,7 +37,11 @@ test('layOut places a linear axis and its ticks as d3-scale does', () => {
       const { frame, yTicks } = laidOut({ label: 'y', unit: 'N', ticks, domain }, [])
       const oracle = scaleLinear(domain, [frame.bottom, frame.top])
       expect(yTicks).toHaveLength(oracle.ticks(ticks).length)
-      oracle.ticks(ticks).forEach((tick, index) => expect(Math.abs(yTicks[index]!.at - oracle(tick))).toBeLessThan(NEAR))
+      oracle
+        .ticks(ticks)
+        .forEach((tick, index) =>
+          expect(Math.abs(yTicks[index]!.at - oracle(tick))).toBeLessThan(NEAR),
+        )
       const at = oracle(between)
       expect(Math.abs(frame.y(between) - at)).toBeLessThan(NEAR * Math.max(1, Math.abs(at)))
     }),
@@ -49,7 +53,11 @@ test('layOut without a domain holds the data between two ticks, no further than 
     fc.property(ends, count, ([low, high], ticks) => {
       const { frame, yTicks } = laidOut({ label: 'y', unit: 'N', ticks }, [low, high])
       const [first, second, last] = [yTicks[0]!.at, yTicks[1]!.at, yTicks.at(-1)!.at]
-      expect([first, last].map((at) => Math.abs(at - frame.bottom) < NEAR || Math.abs(at - frame.top) < NEAR)).toEqual([true, true])
+      expect(
+        [first, last].map(
+          (at) => Math.abs(at - frame.bottom) < NEAR || Math.abs(at - frame.top) < NEAR,
+        ),
+      ).toEqual([true, true])
       const step = Math.abs(second - first)
       for (const [end, edge] of [
         [low, first],
@@ -67,20 +75,18 @@ test('layOut places a logarithmic axis as d3-scale does, with ticks at 1, 2 and 
       fc.pre(Math.max(a, b) / Math.min(a, b) > 1.001)
       const { frame, yTicks } = laidOut({ label: 'y', unit: 'N', scale: 'log' }, [a, b])
       const oracle = scaleLog([Math.min(a, b), Math.max(a, b)], [frame.bottom, frame.top])
-      expect(Math.abs(frame.y(between) - oracle(between))).toBeLessThan(NEAR * Math.max(1, Math.abs(oracle(between))))
+      expect(Math.abs(frame.y(between) - oracle(between))).toBeLessThan(
+        NEAR * Math.max(1, Math.abs(oracle(between))),
+      )
       for (const { at, text } of yTicks) {
         expect(text).toMatch(/^(0\.0*)?[125]0*$/)
         expect(Math.abs(at - oracle(Number(text)))).toBeLessThan(NEAR)
       }
     }),
   )
-  expect(laidOut({ label: 'y', unit: 'N', scale: 'log', domain: [1, 100] }, []).yTicks.map(({ text }) => text)).toEqual([
-    '1',
-    '2',
-    '5',
-    '10',
-    '20',
-    '50',
-    '100',
-  ])
+  expect(
+    laidOut({ label: 'y', unit: 'N', scale: 'log', domain: [1, 100] }, []).yTicks.map(
+      ({ text }) => text,
+    ),
+  ).toEqual(['1', '2', '5', '10', '20', '50', '100'])
 })

@@ -1,9 +1,9 @@
 import { render } from 'preact-render-to-string'
 import { describe, expect, test } from 'vitest'
-import { Chart } from '../../components/figures/kit/Chart.tsx'
-import type { ChartProps } from '../../components/figures/kit/Chart.tsx'
-import { createSay } from '../../src/calculators/say.ts'
-import { IMPERIAL, METRIC } from '../../src/calculators/unit-choice.ts'
+import { Chart } from '../../src/drawing/Chart.tsx'
+import type { ChartProps } from '../../src/drawing/Chart.tsx'
+import { createSay } from '../../src/units/say.ts'
+import { IMPERIAL, METRIC } from '../../src/units/choice.ts'
 import { dots, ticks, valueAt } from './drawn.ts'
 import { expectNear, expectSound } from './evaluated.ts'
 
@@ -44,7 +44,11 @@ interface Box {
 
 /** Boxes of the labels beside curves, by the kit's own estimate of 7.4 units a character. */
 function labels(markup: string): Box[] {
-  return [...markup.matchAll(/<text class="chart-label[^"]*" x="([^"]*)" y="([^"]*)" text-anchor="([^"]*)">([^<]*)</g)].map(([, x, y, anchor, text]) => {
+  return [
+    ...markup.matchAll(
+      /<text class="chart-label[^"]*" x="([^"]*)" y="([^"]*)" text-anchor="([^"]*)">([^<]*)</g,
+    ),
+  ].map(([, x, y, anchor, text]) => {
     const width = text!.length * 7.4
     const left = Number(x) - (anchor === 'end' ? width : anchor === 'middle' ? width / 2 : 0)
     return { left, right: left + width, y: Number(y) }
@@ -62,7 +66,9 @@ describe('Chart', () => {
   })
 
   test('Chart in inches and pounds puts the same point at the same place, between other ticks', () => {
-    const [metric, imperial] = [METRIC, IMPERIAL].map((choice) => render(<Chart {...props} say={createSay(choice)} />)) as [string, string]
+    const [metric, imperial] = [METRIC, IMPERIAL].map((choice) =>
+      render(<Chart {...props} say={createSay(choice)} />),
+    ) as [string, string]
     const place = (markup: string) => valueAt(markup, 'x', dots(markup, 'now')[0]![0])
     expectNear(place(imperial) * 25.4, place(metric), 0.02) // rounding of the places
     expect(imperial).toContain('travel, in')
@@ -70,14 +76,27 @@ describe('Chart', () => {
   })
 
   test('Chart prints the decades of a logarithmic axis in 1, 2 and 5', () => {
-    const markup = render(<Chart {...props} curves={[]} points={[]} y={{ label: 'viscosity', unit: 'mm²/s', domain: [1e-6, 1e-4], scale: 'log' }} />)
+    const markup = render(
+      <Chart
+        {...props}
+        curves={[]}
+        points={[]}
+        y={{ label: 'viscosity', unit: 'mm²/s', domain: [1e-6, 1e-4], scale: 'log' }}
+      />,
+    )
     expect(ticks(markup, 'y').map(({ value }) => value)).toEqual([1, 2, 5, 10, 20, 50, 100])
   })
 
   test('Chart names itself by its takeaway, as a picture or as a group where points can be focused', () => {
-    expect(render(<Chart {...props} />)).toContain('role="group" aria-label="Force rises with travel."')
-    expect(render(<Chart {...props} points={[]} />)).toContain('role="img" aria-label="Force rises with travel."')
-    expect(render(<Chart {...props} />)).toMatch(/tabindex="0" role="img" aria-label="990 N at 30 mm"/)
+    expect(render(<Chart {...props} />)).toContain(
+      'role="group" aria-label="Force rises with travel."',
+    )
+    expect(render(<Chart {...props} points={[]} />)).toContain(
+      'role="img" aria-label="Force rises with travel."',
+    )
+    expect(render(<Chart {...props} />)).toMatch(
+      /tabindex="0" role="img" aria-label="990 N at 30 mm"/,
+    )
   })
 
   test('Chart sets its table beside it, with heads for columns and rows', () => {
@@ -106,8 +125,19 @@ describe('Chart', () => {
           label: 'now: preload 25 mm',
         },
       ]
-      const [first, second] = labels(render(<Chart {...props} curves={curves} rules={[{ axis: 'y', at: 990, as: 'plain', label: 'the load' }]} />)).slice(-2)
-      const apart = Math.abs(first!.y - second!.y) >= 14 || first!.right <= second!.left || second!.right <= first!.left
+      const [first, second] = labels(
+        render(
+          <Chart
+            {...props}
+            curves={curves}
+            rules={[{ axis: 'y', at: 990, as: 'plain', label: 'the load' }]}
+          />,
+        ),
+      ).slice(-2)
+      const apart =
+        Math.abs(first!.y - second!.y) >= 14 ||
+        first!.right <= second!.left ||
+        second!.right <= first!.left
       expect(apart, `gap ${gap}`).toBe(true)
       for (const { left, right } of [first!, second!]) {
         expect(left).toBeGreaterThanOrEqual(0)

@@ -1,26 +1,31 @@
+import { isNumber } from '../../src/machine/statement.ts'
 import { describe, expect, test } from 'vitest'
-import type { Given, GivenValue } from '../../src/calculators/define.ts'
-import type { Exercise } from '../../src/calculators/exercise.ts'
-import { evaluate } from '../../src/calculators/evaluate.ts'
+import type { Given } from '../../src/machine/given.ts'
+import type { Exercise } from '../../src/machine/question.ts'
+import { evaluate } from '../../src/machine/evaluate.ts'
 import { calculatorIds, loadCalculator } from '../../src/calculators/index.ts'
-import { middle } from '../../src/calculators/interval.ts'
-import { toSI } from '../../src/calculators/units.ts'
+import { middle } from '../../src/units/interval.ts'
+import { toSI } from '../../src/units/units.ts'
+import { METRIC } from '../../src/units/choice.ts'
+import { writerFor } from '../../src/worksheet/bench.ts'
 import { bikes } from './bikes.ts'
+
+const write = writerFor(METRIC)
 
 const loaded = await Promise.all(
   calculatorIds.map(async (id) => {
-    const [definition, module] = await Promise.all([
-      loadCalculator(id),
-      import(`../../src/calculators/${id}.exercises.ts`) as Promise<{ default: readonly Exercise[] }>,
-    ])
-    return [id, definition, module.default] as const
+    const module = (await import(`../../src/calculators/${id}/questions.ts`)) as {
+      default: readonly Exercise[]
+    }
+    return [id, loadCalculator(id), module.default] as const
   }),
 )
 
 /** Every combination of the values that a sheet may draw, at most a few hundred. */
 function draws({ draw, fixed = {} }: Exercise): Given[] {
   return Object.entries(draw).reduce<Given[]>(
-    (all, [id, values]) => all.flatMap((given) => values!.map((value) => ({ ...given, [id]: value as GivenValue }))),
+    (all, [id, values]) =>
+      all.flatMap((given) => values!.map((value) => ({ ...given, [id]: value }))),
     [fixed],
   )
 }
@@ -36,18 +41,22 @@ describe.each(loaded)('questions of %s', (_id, definition, exercises) => {
     (_name, exercise) => {
       const output = definition.outputs[exercise.asks]!
       expect(output, exercise.asks).toBeDefined()
-      if ('kind' in output) throw new Error(`${exercise.asks} is no number`)
+      if (!isNumber(output)) throw new Error(`${exercise.asks} is no number`)
       // half a unit of the last place shown: closer than that, right and wrong would read alike
-      const alike = Math.abs(toSI(1, output.unit) - toSI(0, output.unit)) * 0.5 * 10 ** -output.digits
+      const alike =
+        Math.abs(toSI(1, output.unit) - toSI(0, output.unit)) * 0.5 * 10 ** -output.digits
       const same = new Map<string, number>()
       const all = draws(exercise)
       for (const given of all) {
         const { now, problems, refusal } = evaluate(definition, given, { bikes })
-        expect({ problems, refusal }, JSON.stringify(given)).toEqual({ problems: {}, refusal: null })
+        expect({ problems, refusal }, JSON.stringify(given)).toEqual({
+          problems: {},
+          refusal: null,
+        })
         const right = middle(now!.output[exercise.asks])
         expect(right, JSON.stringify(given)).not.toBeNull()
-        expect(exercise.question(given)).toContain('?')
-        expect(exercise.question(given)).not.toMatch(/undefined|NaN|null/)
+        expect(exercise.question(given, write)).toContain('?')
+        expect(exercise.question(given, write)).not.toMatch(/undefined|NaN|null/)
         for (const { idea, answer } of exercise.wrong) {
           const wrong = answer(now!.input as never, now!.output as never)
           expect(Number.isFinite(wrong), `${idea}: ${JSON.stringify(given)}`).toBe(true)
@@ -55,7 +64,9 @@ describe.each(loaded)('questions of %s', (_id, definition, exercises) => {
         }
       }
       expect(exercise.wrong.length).toBeGreaterThanOrEqual(2)
-      expect(exercise.because.length).toBeGreaterThan(20)
+      const because =
+        typeof exercise.because === 'string' ? exercise.because : exercise.because(write)
+      expect(because.length).toBeGreaterThan(20)
       expect([...same].filter(([, count]) => count === all.length)).toEqual([])
     },
   )

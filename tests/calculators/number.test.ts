@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { readNumber } from '../../src/calculators/number.ts'
-import { formatNumber } from '../../src/calculators/say.ts'
+import { readNumber } from '../../src/units/number.ts'
+import { formatNumber } from '../../src/units/say.ts'
 
 describe('readNumber', () => {
   test.each([
@@ -19,13 +19,19 @@ describe('readNumber', () => {
     expect(readNumber(text)).toEqual({ value })
   })
 
-  test.each(['1,234', '12,345', '1.234,5', '1,234.5', '1.234.567'])('readNumber(%j) refuses what can be read two ways', (text) => {
-    expect(readNumber(text)).toEqual({ problem: 'ambiguous' })
-  })
+  test.each(['1,234', '12,345', '1.234,5', '1,234.5', '1.234.567'])(
+    'readNumber(%j) refuses what can be read two ways',
+    (text) => {
+      expect(readNumber(text)).toEqual({ problem: 'ambiguous' })
+    },
+  )
 
-  test.each(['abc', '7,5,2', '1e3', 'NaN', 'Infinity', '7.5 mm', '--4', '0x10', '½', '٣'])('readNumber(%j) refuses what is no number', (text) => {
-    expect(readNumber(text)).toEqual({ problem: 'nonsense' })
-  })
+  test.each(['abc', '7,5,2', '1e3', 'NaN', 'Infinity', '7.5 mm', '--4', '0x10', '½', '٣'])(
+    'readNumber(%j) refuses what is no number',
+    (text) => {
+      expect(readNumber(text)).toEqual({ problem: 'nonsense' })
+    },
+  )
 
   test('readNumber of nothing says that it is empty', () => {
     expect(readNumber('  ')).toEqual({ problem: 'empty' })
@@ -33,10 +39,15 @@ describe('readNumber', () => {
 
   test('readNumber reads back every number written with a point or a comma', () => {
     fc.assert(
-      fc.property(fc.integer({ min: -99999, max: 99999 }), fc.constantFrom(1, 10, 100), fc.constantFrom('.', ','), (whole, parts, mark) => {
-        const value = whole / parts
-        expect(readNumber(String(value).replace('.', mark))).toEqual({ value })
-      }),
+      fc.property(
+        fc.integer({ min: -99999, max: 99999 }),
+        fc.constantFrom(1, 10, 100),
+        fc.constantFrom('.', ','),
+        (whole, parts, mark) => {
+          const value = whole / parts
+          expect(readNumber(String(value).replace('.', mark))).toEqual({ value })
+        },
+      ),
     )
   })
 })

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import type { TableInput } from '../../src/calculators/define.ts'
-import { readRows, LARGEST_PASTE } from '../../src/calculators/paste.ts'
-import { IMPERIAL, METRIC } from '../../src/calculators/unit-choice.ts'
+import type { TableInput } from '../../src/machine/statement.ts'
+import { readRows, LARGEST_PASTE } from '../../src/machine/paste.ts'
+import { IMPERIAL, METRIC } from '../../src/units/choice.ts'
 
 const table: TableInput = {
   kind: 'table',

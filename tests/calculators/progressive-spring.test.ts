@@ -1,10 +1,21 @@
+import { loadCalculator } from '../../src/calculators/index.ts'
 import { describe, expect, test } from 'vitest'
-import ProgressiveSpringFigure from '../../components/figures/ProgressiveSpring.tsx'
-import { evaluate } from '../../src/calculators/evaluate.ts'
-import { NEAR_CORNER } from '../../src/calculators/progressive-spring.remarks.ts'
-import progressive from '../../src/calculators/progressive-spring.ts'
+import ProgressiveSpringFigure from '../../src/calculators/progressive-spring/Figure.tsx'
+import { evaluate } from '../../src/machine/evaluate.ts'
+import { NEAR_CORNER } from '../../src/calculators/progressive-spring/remarks.ts'
 import { dots, valueAt } from './drawn.ts'
-import { asDefinition, drawn, expectNear, expectSound, remarksOf, result, ROUNDING, shown } from './evaluated.ts'
+import {
+  asDefinition,
+  drawn,
+  expectNear,
+  expectSound,
+  remarksOf,
+  result,
+  ROUNDING,
+  shown,
+} from './evaluated.ts'
+
+const progressive = loadCalculator('progressive-spring')
 
 const groups = [
   [24, 18],
@@ -12,6 +23,36 @@ const groups = [
 ]
 
 describe('progressive-spring', () => {
+  test('progressive-spring has no slope on solid wire, nor on the stop, and says so', () => {
+    // all coils of [24, 15] and [12, 60] are shut after 75 mm, 15 of them preload
+    const solid = {
+      groups: [
+        [24, 15],
+        [12, 60],
+      ],
+      brakingLoad: 4000,
+    }
+    expect(shown(progressive, solid).now.output.brakingRate).toBeNull()
+    expect(remarksOf(progressive, solid)).toMatch(
+      /On the brakes the fork is on solid wire, with every coil shut, 60 mm down/,
+    )
+    const stop = { travel: 50, brakingLoad: 4000 }
+    expect(shown(progressive, stop).now.output.brakingRate).toBeNull()
+    expect(remarksOf(progressive, stop)).toMatch(
+      /On the brakes the fork is on its stop, 50 mm down/,
+    )
+    expect(shown(progressive).now.output.brakingRate).toBe(24000)
+  })
+
+  test('progressive-spring gives results at every full travel', () => {
+    for (let travel = 50; travel <= 350; travel++)
+      expectNear(
+        result(progressive, { travel, groups: [[9, 500]] }, 'riderTravel'),
+        Math.min(travel, 38.944),
+        1e-3,
+      )
+  })
+
   test('progressive-spring stacks springs end to end as Levinson, Statics and Strength of Materials, example 10.10: 6.67 in', () => {
     // A pair side by side, then two more of 3.75 lbf/in, under 10 lbf. Rates and load are taken ten times as large, to stay in range:
     // 37.5 lbf/in is 6.5672 N/mm, 100 lbf is 444.82 N a leg. The deflection stays.
@@ -33,7 +74,8 @@ describe('progressive-spring', () => {
     const { now } = shown(progressive, { groups })
     const { now: over } = shown(progressive, { groups: [...groups].reverse() })
     for (const [id, value] of Object.entries(now.output))
-      if (typeof value === 'number') expectNear(over.output[id], value, ROUNDING * Math.max(1, Math.abs(value)))
+      if (typeof value === 'number')
+        expectNear(over.output[id], value, ROUNDING * Math.max(1, Math.abs(value)))
   })
 
   test('progressive-spring closes the coils at one load, whatever the preload', () => {
@@ -41,24 +83,35 @@ describe('progressive-spring', () => {
       expectNear(result(progressive, { groups, preload }, 'closingForce'), 864, 1e-6)
       expectNear(result(progressive, { groups, preload }, 'riderRate'), 24, 1e-6)
     }
-    expect(remarksOf(progressive, { groups, preload: 25 }, { groups, preload: 15 })).toMatch(/moved the bike 10\.0 mm up and shut no coil/)
+    expect(remarksOf(progressive, { groups, preload: 25 }, { groups, preload: 15 })).toMatch(
+      /moved the bike 10\.0 mm up and shut no coil/,
+    )
   })
 
   test('progressive-spring says where each length closes', () => {
-    const when = (given: object) => (shown(progressive, { groups, ...given }).now.output.closings as unknown[][]).map((row) => row[3])
-    expect(when({})).toEqual(['as the rider sits', 'never: beyond the travel'])
-    expect(when({ staticLoad: 900 })).toEqual(['under the bike alone', 'never: beyond the travel'])
-    expect(when({ riderLoad: 700 })).toEqual(['on the brakes', 'never: beyond the travel'])
+    const when = (given: object) =>
+      (shown(progressive, { groups, ...given }).now.output.closings as unknown[][]).map(
+        (row) => row[3],
+      )
+    expect(when({})).toEqual(['rider', 'never'])
+    expect(when({ staticLoad: 900 })).toEqual(['bike', 'never'])
+    expect(when({ riderLoad: 700 })).toEqual(['braking', 'never'])
     // 54 mm of squeeze shuts the close coils
-    expect(when({ preload: 55 })[0]).toBe('already by the preload')
-    expect(remarksOf(progressive, { groups, preload: 55 })).toMatch(/preload alone has shut the close coils/)
+    expect(when({ preload: 55 })[0]).toBe('preload')
+    expect(remarksOf(progressive, { groups, preload: 55 })).toMatch(
+      /preload alone has shut the close coils/,
+    )
   })
 
   test('progressive-spring warns of a corner within five millimetres of where the bike rides', () => {
     // the corner is at 39 mm; on 24 N/mm beyond it, 5 mm are 120 N above 864 N
     const load = (beyond: number): number => 864 + 24 * beyond
-    expect(remarksOf(progressive, { groups, riderLoad: load(NEAR_CORNER * 1000 - 0.1) })).toMatch(/from the corner where the close coils touch/)
-    expect(remarksOf(progressive, { groups, riderLoad: load(NEAR_CORNER * 1000 + 0.1) })).not.toMatch(/from the corner/)
+    expect(remarksOf(progressive, { groups, riderLoad: load(NEAR_CORNER * 1000 - 0.1) })).toMatch(
+      /from the corner where the close coils touch/,
+    )
+    expect(
+      remarksOf(progressive, { groups, riderLoad: load(NEAR_CORNER * 1000 + 0.1) }),
+    ).not.toMatch(/from the corner/)
   })
 
   test('progressive-spring sets one rate at the same height beside it', () => {

@@ -1,11 +1,13 @@
+import { loadCalculator } from '../../src/calculators/index.ts'
 import { describe, expect, test } from 'vitest'
-import RideHeightFigure from '../../components/figures/RideHeight.tsx'
-import { bikeOf, geometryOf, payloadOf } from '../../src/calculators/bikes.ts'
-import type { Fitted } from '../../src/calculators/bikes.ts'
-import rideHeight from '../../src/calculators/ride-height.ts'
+import RideHeightFigure from '../../src/calculators/ride-height/Figure.tsx'
+import { bikeOf, geometryOf, payloadOf } from '../../src/bikes/bikes.ts'
+import type { Fitted } from '../../src/bikes/bikes.ts'
 import { pose, solveStance } from '../../src/core/index.ts'
 import { places } from './drawn.ts'
 import { bikes, drawn, expectNear, expectSound, remarksOf, result, shown } from './evaluated.ts'
+
+const rideHeight = loadCalculator('ride-height')
 
 const ids = Object.keys(bikes)
 const MM = 1e-3
@@ -24,7 +26,11 @@ describe('ride-height', () => {
       const spec = bikes[id]!
       const fitted = fittedFor(id, by)
       const stance = solveStance(bikeOf(spec, fitted), { payload: [payloadOf(spec.rider, 80)] })
-      const { rake, trail, wheelbase, pitch } = pose(geometryOf(spec, fitted), stance.frontTravel, stance.rearTravel)
+      const { rake, trail, wheelbase, pitch } = pose(
+        geometryOf(spec, fitted),
+        stance.frontTravel,
+        stance.rearTravel,
+      )
       const { frontLoad, rearLoad, frontShare, frontTravel, rearTravel } = stance
       const wanted = {
         exposedTube: spec.fork.exposedTube * MM - frontTravel,
@@ -48,19 +54,29 @@ describe('ride-height', () => {
       const payload = [payloadOf(spec.rider, 80)]
       const settled = solveStance(bikeOf(spec), { payload }).rearTravel
       const { initial, slope } = spec.rear.motionRatio
-      const stance = solveStance(bikeOf(spec, { rearRaise: (5 * MM) / (initial + slope * settled * 1e3) }), { payload })
-      expect(shown(rideHeight, { bike: id, by: 'shock', amount: 5 }).now.output.trail).toBe(stance.trail)
+      const stance = solveStance(
+        bikeOf(spec, { rearRaise: (5 * MM) / (initial + slope * settled * 1e3) }),
+        { payload },
+      )
+      expect(shown(rideHeight, { bike: id, by: 'shock', amount: 5 }).now.output.trail).toBe(
+        stance.trail,
+      )
     }
   })
 
   test('ride-height with no change stands where the bike stands, whichever way was chosen', () => {
-    const trails = ['preload', 'tubes', 'shock', 'tyre'].map((by) => shown(rideHeight, { by, amount: 0 }).now.output.trail)
+    const trails = ['preload', 'tubes', 'shock', 'tyre'].map(
+      (by) => shown(rideHeight, { by, amount: 0 }).now.output.trail,
+    )
     expect(new Set(trails).size).toBe(1)
     expect(shown(rideHeight, {}).before?.output.trail).toBe(trails[0])
   })
 
   test('ride-height of a bike whose quoted pose is unknown gives a range that holds both ends', () => {
-    const trail = shown(rideHeight, { quotedFront: '?' }).now.output.trail as { low: number; high: number }
+    const trail = shown(rideHeight, { quotedFront: 'unknown' }).now.output.trail as {
+      low: number
+      high: number
+    }
     for (const quotedFront of [0, 30]) {
       const one = Number(shown(rideHeight, { quotedFront }).now.output.trail)
       expect(one).toBeGreaterThanOrEqual(trail.low)
@@ -73,14 +89,34 @@ describe('ride-height', () => {
   test('ride-height remarks name the change, and say that ten millimetres move too little load for a bathroom scale', () => {
     const said = remarksOf(rideHeight, { by: 'tubes', amount: 10 })
     expect(said).toMatch(/tubes 10\.0 mm up through the yokes/)
-    expect(said).toMatch(/0\.8 kg more of 280 kg: the direction is as the trade says, the size too small for a bathroom scale/)
-    expect(remarksOf(rideHeight, { by: 'preload', amount: -6 })).toMatch(/6\.0 mm less fork preload/)
+    expect(said).toMatch(
+      /0\.8 kg more of 280 kg: the direction is as the trade says, the size too small for a bathroom scale/,
+    )
+    expect(remarksOf(rideHeight, { by: 'preload', amount: -6 })).toMatch(
+      /6\.0 mm less fork preload/,
+    )
     expect(remarksOf(rideHeight, { by: 'shock', amount: 6 })).toMatch(/a shock 6\.0 mm longer/)
-    expect(remarksOf(rideHeight, { by: 'tyre', amount: -4 })).toMatch(/front tyre 4\.0 mm smaller in radius/)
+    expect(remarksOf(rideHeight, { by: 'tyre', amount: -4 })).toMatch(
+      /front tyre 4\.0 mm smaller in radius/,
+    )
+  })
+
+  test('ride-height names the cautions of tubes slid down, a shorter shock and a lower bike', () => {
+    const cautions = (by: string, amount: number) =>
+      shown(rideHeight, { by, amount }).now.remarks.flatMap(({ caution }) => caution ?? [])
+    expect(cautions('tubes', -20)).toContain('tubes-gripped-in-both-yokes')
+    expect(cautions('tubes', -20)).not.toContain('ground-clearance-when-lowered')
+    expect(cautions('tubes', 5)).toContain('ground-clearance-when-lowered')
+    expect(cautions('shock', -5)).toEqual(
+      expect.arrayContaining(['rear-clearance', 'ground-clearance-when-lowered']),
+    )
+    expect(cautions('shock', 5)).not.toContain('rear-clearance')
+    expect(cautions('preload', -5)).toContain('ground-clearance-when-lowered')
   })
 
   test('ride-height remarks put a caution where trail changes by 2 % or more, and none below it', () => {
-    const cautionsAt = (amount: number) => shown(rideHeight, { by: 'tubes', amount }).now.remarks.flatMap(({ caution }) => caution ?? [])
+    const cautionsAt = (amount: number) =>
+      shown(rideHeight, { by: 'tubes', amount }).now.remarks.flatMap(({ caution }) => caution ?? [])
     expect(cautionsAt(10)).toContain('change-of-geometry-and-speed')
     expect(cautionsAt(8.5)).not.toContain('change-of-geometry-and-speed')
     expect(cautionsAt(-10)).toContain('small-steps-only')
@@ -90,9 +126,14 @@ describe('ride-height', () => {
     const markup = drawn(rideHeight, RideHeightFigure, { by: 'tubes', amount: 10 })
     expectSound(markup)
     // the thick front and rear arrows stand at the contacts; the axis' foot is the solid dot on the ground
-    const [rear, front] = places(markup, /line class="shaft"/, 'x1').filter((_, index) => index % 2 === 1)
+    const [rear, front] = places(markup, /line class="shaft"/, 'x1').filter(
+      (_, index) => index % 2 === 1,
+    )
     const foot = places(markup, /circle class="now solid"/, 'cx').at(-2)!
-    const [base, trail] = [result(rideHeight, { by: 'tubes', amount: 10 }, 'wheelbase'), result(rideHeight, { by: 'tubes', amount: 10 }, 'trail')]
+    const [base, trail] = [
+      result(rideHeight, { by: 'tubes', amount: 10 }, 'wheelbase'),
+      result(rideHeight, { by: 'tubes', amount: 10 }, 'trail'),
+    ]
     // coordinates are rounded to a hundredth of 240 units: 2e-4 of the ratio
     expectNear((foot - front!) / (front! - rear!), trail / base, 2e-4)
   })
@@ -100,13 +141,24 @@ describe('ride-height', () => {
   test('the ride-height figure draws the ground at the tyre at the multiple that it names', () => {
     const given = { by: 'tubes', amount: 10 }
     const markup = drawn(rideHeight, RideHeightFigure, given)
-    const times = Number(/under the front tyre, ×(\d+)/.exec(markup.replaceAll(/<!--.*?-->/g, ''))![1])
+    const times = Number(
+      /under the front tyre, ×(\d+)/.exec(markup.replaceAll(/<!--.*?-->/g, ''))![1],
+    )
     const scale = (360 - 16) / (1450 + 300 + 312)
-    const contact = 196
+    // the contact is where the upright centre line of the lower drawing stands
+    const contact = places(markup, /line class="axis ink"/, 'x1').at(-1)!
     // a hundredth of a unit is 0.008 mm here
-    expectNear((places(markup, /circle class="now solid"/, 'cx').at(-1)! - contact) / (scale * times), result(rideHeight, given, 'trail'), 0.01)
+    expectNear(
+      (places(markup, /circle class="now solid"/, 'cx').at(-1)! - contact) / (scale * times),
+      result(rideHeight, given, 'trail'),
+      0.01,
+    )
     const before = Number(shown(rideHeight, given).before!.output.trail) * 1e3
-    expectNear((places(markup, /circle class="before hollow"/, 'cx').at(-1)! - contact) / (scale * times), before, 0.01)
+    expectNear(
+      (places(markup, /circle class="before hollow"/, 'cx').at(-1)! - contact) / (scale * times),
+      before,
+      0.01,
+    )
   })
 
   test('the ride-height figure draws the exposed tube at the multiple that it names', () => {
@@ -118,8 +170,14 @@ describe('ride-height', () => {
         .find(Boolean),
     )
     const mark = places(markup, /line class="mark"/, 'y1')[0]!
+    const tube = markup.match(/<rect class="now fill leg-tube"[^>]*>/)![0]
+    const seal = places(tube, /rect/, 'y')[0]! + places(tube, /rect/, 'height')[0]!
     const scale = (360 - 16) / (1450 + 300 + 312)
-    // the seal stands 126 units down; a hundredth of a unit is 0.02 mm here
-    expectNear((126 - mark) / (scale * times), result(rideHeight, { by: 'preload', amount: 10 }, 'exposedTube'), 0.03)
+    // the tube is drawn down to its seal; a hundredth of a unit is 0.02 mm here
+    expectNear(
+      (seal - mark) / (scale * times),
+      result(rideHeight, { by: 'preload', amount: 10 }, 'exposedTube'),
+      0.03,
+    )
   })
 })

@@ -1,13 +1,27 @@
+import { codesOf } from '../../src/machine/cells.ts'
+import type { Cell } from '../../src/machine/cells.ts'
+import { loadCalculator } from '../../src/calculators/index.ts'
 import { describe, expect, test } from 'vitest'
-import SagFigure from '../../components/figures/Sag.tsx'
-import type { Interval } from '../../src/calculators/define.ts'
-import { evaluate } from '../../src/calculators/evaluate.ts'
-import { STICKY_BAND } from '../../src/calculators/sag.remarks.ts'
-import sag from '../../src/calculators/sag.ts'
+import SagFigure from '../../src/calculators/sag/Figure.tsx'
+import type { Interval } from '../../src/units/interval.ts'
+import { evaluate } from '../../src/machine/evaluate.ts'
+import { STICKY_BAND } from '../../src/calculators/sag/remarks.ts'
 import { places } from './drawn.ts'
-import { asDefinition, drawn, expectNear, expectSound, remarksOf, result, ROUNDING, shown } from './evaluated.ts'
+import {
+  asDefinition,
+  drawn,
+  expectNear,
+  expectSound,
+  remarksOf,
+  result,
+  ROUNDING,
+  shown,
+} from './evaluated.ts'
 
-const problemOf = (given: Record<string, number>) => Object.keys(evaluate(asDefinition(sag), given, { bikes: {} }).problems)
+const sag = loadCalculator('sag')
+
+const problemOf = (given: Record<string, number>) =>
+  Object.keys(evaluate(asDefinition(sag), given, { bikes: {} }).problems)
 
 describe('sag', () => {
   test('sag carries the ± of three readings: within ±1 mm each, ±1.39 mm', () => {
@@ -18,23 +32,50 @@ describe('sag', () => {
 
   test('sag tells the friction band of 60 N each way at 18 N/mm: 6.7 mm', () => {
     // 2 · 60/18 = 6.67 mm, worked by hand
-    expectNear(result(sag, { extended: 150, settledDown: 112, settledUp: 112 + 120 / 18 }, 'frictionBand'), 6.6667, 1e-3)
+    expectNear(
+      result(sag, { extended: 150, settledDown: 112, settledUp: 112 + 120 / 18 }, 'frictionBand'),
+      6.6667,
+      1e-3,
+    )
   })
 
   test('sag judges the window with its ±: inside, at an edge, outside', () => {
-    const at = (settled: number) => shown(sag, { settledDown: settled - 3, settledUp: settled + 3 }).now.output.window
+    const at = (settled: number) =>
+      shown(sag, { settledDown: settled - 3, settledUp: settled + 3 }).now.output.window
     // window 25 to 33 % of 120 mm: 30 to 39.6 mm of sag, the ± is 1.39 mm
-    expect(at(150 - 35)).toBe('inside the window')
-    expect(at(150 - 30.5)).toBe('at an edge of the window: within the ±')
-    expect(at(150 - 28)).toBe('less sag than the window')
-    expect(at(150 - 42)).toBe('more sag than the window')
+    expect(at(150 - 35)).toBe('inside')
+    expect(at(150 - 30.5)).toBe('edge')
+    expect(at(150 - 28)).toBe('less')
+    expect(at(150 - 42)).toBe('more')
   })
 
   test('sag becomes a range of shares when the travel is not known', () => {
-    const share = shown(sag, { travel: '?', readingPlusMinus: 0 }).now.output.share as Interval
+    const share = shown(sag, { travel: 'unknown', readingPlusMinus: 0 }).now.output
+      .share as Interval
     // 35 mm of 140 and of 110 mm
     expectNear(share.low, 0.25, ROUNDING)
     expectNear(share.high, 35 / 110, ROUNDING)
+  })
+
+  test('sag carries the ± of the readings to the share of travel', () => {
+    // ±1.386 mm, worked above, of 120 mm of travel about 35 mm
+    const share = shown(sag, { readingPlusMinus: 1 }).now.output.share as Interval
+    expectNear(share.low, (35 - 1.3859) / 120, 5e-7)
+    expectNear(share.high, (35 + 1.3859) / 120, 5e-7)
+  })
+
+  test('sag with a travel that is not known tells each side of the window that it may be on, and no middle', () => {
+    // 39 mm of 110 to 140 mm is 27.9 to 35.5 %, with the ±1.4 mm 27 to 37 %: the window ends at 33
+    const given = { settledDown: 108, settledUp: 114, travel: 'unknown' }
+    expect(codesOf(shown(sag, given).now.output.window as Cell)).toEqual(['more', 'inside'])
+    expect(remarksOf(sag, given)).toMatch(
+      /that can be 27 to 37 % of it: more sag than the window, or inside the window, which runs from 25 to 33 %/,
+    )
+    expect(remarksOf(sag, given)).not.toMatch(/31 %/)
+    // far outside, every travel gives one verdict
+    expect(remarksOf(sag, { settledDown: 90, settledUp: 96, travel: 'unknown' })).toMatch(
+      /somewhere from 40 to 53 % of its travel: more than the window/,
+    )
   })
 
   test('sag names the reading that is out of order', () => {

@@ -1,12 +1,22 @@
+import { loadCalculator } from '../../src/calculators/index.ts'
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
-import SpringTestFigure from '../../components/figures/SpringTest.tsx'
-import type { Interval } from '../../src/calculators/define.ts'
-import { evaluate } from '../../src/calculators/evaluate.ts'
-import { bowOf } from '../../src/calculators/spring-test.remarks.ts'
-import springTest from '../../src/calculators/spring-test.ts'
+import SpringTestFigure from '../../src/calculators/spring-test/Figure.tsx'
+import type { Interval } from '../../src/units/interval.ts'
+import { evaluate } from '../../src/machine/evaluate.ts'
+import { bowOf } from '../../src/calculators/spring-test/remarks.ts'
 import { dots, valueAt } from './drawn.ts'
-import { asDefinition, drawn, expectNear, expectSound, remarksOf, result, shown } from './evaluated.ts'
+import {
+  asDefinition,
+  drawn,
+  expectNear,
+  expectSound,
+  remarksOf,
+  result,
+  shown,
+} from './evaluated.ts'
+
+const springTest = loadCalculator('spring-test')
 
 const bent = [
   [290, 80],
@@ -19,11 +29,43 @@ const bent = [
 ]
 
 describe('spring-test', () => {
+  test('spring-test’s ± comes from the lengths too, where the forces lie on a line', () => {
+    // 10 N/mm through five lengths 10 mm apart: Σ(x − 80)² = 1000 mm². 0.5/√3 mm on each is 2.887 N, over √1000 mm 0.0913 N/mm, times 1.96 is 0.1789
+    const rows = [100, 90, 80, 70, 60].map((length) => [length, 10 * (100 - length)])
+    const { low, high } = shown(springTest, { rows, lengthPlusMinus: 0.5, forcePlusMinus: 0 }).now
+      .output.rate as Interval
+    expectNear((high - low) / 2 / 1e3, 0.1789, 5e-5) // half the last digit worked
+    // the line reaches no force at the free length, 100 mm
+    expectNear(result(springTest, { rows }, 'foundLength'), 100, 1e-9)
+    // what would be another spring: 1.4 times the ±
+    expect(remarksOf(springTest, { rows, lengthPlusMinus: 0.1, forcePlusMinus: 0 })).toMatch(
+      /more than 0\.05 N\/mm apart, which is 1\.4 times the ±/,
+    )
+  })
+
+  test('spring-test starts two rates from no force at the free length as entered', () => {
+    // 8 N/mm up to 40 mm of squeeze, 12 beyond, of a spring of 300 mm: the first reading of 80 N stands at 290 mm
+    const rows = [290, 280, 270, 260, 250, 240, 230].map((length) => [
+      length,
+      8 * Math.min(40, 300 - length) + 12 * Math.max(0, 260 - length),
+    ])
+    const given = { rows, fit: 'two', freeLength: 300 }
+    expectNear(result(springTest, given, 'rate'), 8, 1e-6)
+    expectNear(result(springTest, given, 'worst'), 0, 1e-6)
+    // one millimetre more of free length and no two rates pass through the readings
+    expect(Math.abs(result(springTest, { ...given, freeLength: 301 }, 'worst'))).toBeGreaterThan(1)
+  })
+
   test('spring-test reproduces the certified line of Norris', () => {
     // NIST Statistical Reference Datasets, Norris: slope 1.00211681802045, its error 0.000429796848199937, scatter 0.884796396144373.
     // Each x becomes a length of 650 − 0.6 x, so slope and error are divided by 0.6.
     const { points } = norris()
-    const given = { rows: points.map(([x, y]) => [650 - 0.6 * x, y]), fit: 'line', lengthPlusMinus: 0, forcePlusMinus: 0 }
+    const given = {
+      rows: points.map(([x, y]) => [650 - 0.6 * x, y]),
+      fit: 'line',
+      lengthPlusMinus: 0,
+      forcePlusMinus: 0,
+    }
     expectNear(result(springTest, given, 'rate') * 0.6, 1.00211681802045, 1e-12)
     expectNear(result(springTest, given, 'rateError') * 0.6, 0.000429796848199937, 1e-12)
     expectNear(result(springTest, given, 'scatter'), 0.884796396144373, 1e-10)
@@ -38,7 +80,8 @@ describe('spring-test', () => {
       [70, 310],
       [60, 400],
     ]
-    const { low, high } = shown(springTest, { rows, lengthPlusMinus: 0, forcePlusMinus: 0 }).now.output.rate as Interval
+    const { low, high } = shown(springTest, { rows, lengthPlusMinus: 0, forcePlusMinus: 0 }).now
+      .output.rate as Interval
     // JCGM 100, table G.2: 3.18 for 95 % and 3 degrees; the error of the slope is 0.15275 N/mm
     expectNear((high - low) / 2 / 1000, 3.18 * 0.15275, 0.001) // half the last digit of 3.18
   })
@@ -49,20 +92,23 @@ describe('spring-test', () => {
       [90, 200],
       [80, 300],
     ]
-    const { low, high } = shown(springTest, { rows, lengthPlusMinus: 0, forcePlusMinus: 5 }).now.output.rate as Interval
+    const { low, high } = shown(springTest, { rows, lengthPlusMinus: 0, forcePlusMinus: 5 }).now
+      .output.rate as Interval
     // a perfect line has no scatter: 5/√3 N over √200 mm is 0.2041 N/mm, times 1.96 is 0.400
     expectNear((high - low) / 2 / 1000, 0.4001, 1e-4)
   })
 
   test('spring-test finds two rates where there are two, and no reason for them where there is one', () => {
     const found = shown(springTest, { rows: bent, fit: 'two', freeLength: 300 }).now.output
-    expect(found.kind).toBe('two rates')
+    expect(found.kind).toBe('two-rates')
     // made from 8 and 12 N/mm meeting at 40 mm with a few newtons of scatter: within 3 %
     expectNear(Number(found.rate) / 8000, 1, 0.03)
     expectNear(Number(found.secondRate) / 12000, 1, 0.03)
     expectNear(Number(found.closesAt), 0.04, 0.002)
-    expect(shown(springTest, { fit: 'two' }).now.output.kind).toBe('no reason for two rates')
-    expect(shown(springTest, { rows: bent.slice(0, 3), fit: 'two', freeLength: 300 }).now.output.kind).toMatch(/too few readings/)
+    expect(shown(springTest, { fit: 'two' }).now.output.kind).toBe('no-reason')
+    expect(
+      shown(springTest, { rows: bent.slice(0, 3), fit: 'two', freeLength: 300 }).now.output.kind,
+    ).toBe('too-few')
   })
 
   test('spring-test tells a bow from scatter', () => {
@@ -99,11 +145,14 @@ describe('spring-test', () => {
       1e-9,
     )
     expect(now.output.rateError).toBeNull()
-    expect(now.remarks.map(({ text }) => text).join()).toMatch(/Two readings give a slope and no warning/)
+    expect(now.remarks.map(({ text }) => text).join()).toMatch(
+      /Two readings give a slope and no warning/,
+    )
   })
 
   test('spring-test names readings that make no spring', () => {
-    const problems = (rows: number[][], more = {}) => evaluate(asDefinition(springTest), { rows, ...more }, { bikes: {} }).problems
+    const problems = (rows: number[][], more = {}) =>
+      evaluate(asDefinition(springTest), { rows, ...more }, { bikes: {} }).problems
     expect(
       problems([
         [100, 10],
@@ -142,6 +191,8 @@ describe('spring-test', () => {
 })
 
 function norris(): { points: [number, number][] } {
-  const data = JSON.parse(readFileSync(new URL('../core/data/line-fits.json', import.meta.url), 'utf8')) as { norris: { x: number[]; y: number[] } }
+  const data = JSON.parse(
+    readFileSync(new URL('../core/data/line-fits.json', import.meta.url), 'utf8'),
+  ) as { norris: { x: number[]; y: number[] } }
   return { points: data.norris.x.map((x, index) => [x, data.norris.y[index]!]) }
 }

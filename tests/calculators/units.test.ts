@@ -1,7 +1,7 @@
-import { unit as quantity, type Unit as MathUnit } from 'mathjs'
+import { unit as quantity } from 'mathjs'
 import { describe, expect, test } from 'vitest'
-import { unitNamed } from '../../src/calculators/checks/units.ts'
-import { convert, differenceFromSI, fromSI, toSI, units, type Unit } from '../../src/calculators/units.ts'
+import { unitNamed } from '../../src/checks/units.ts'
+import { convert, differenceFromSI, fromSI, toSI, units, type Unit } from '../../src/units/units.ts'
 
 /* mathjs knows units by definitions of its own. Each of ours is written out in its words, with the SI unit that ours comes back in. */
 const IN_MATHJS: Partial<Record<Unit, [its: string, si: string]>> = {
@@ -57,35 +57,44 @@ const WORKED: Partial<Record<Unit, number>> = {
 
 const all = Object.keys(units) as Unit[]
 const known = Object.entries(IN_MATHJS) as [Unit, [string, string]][]
-const inSI = (value: number, [its, si]: [string, string]): number => (quantity(value, its) as MathUnit).toNumber(si)
+const inSI = (value: number, [its, si]: [string, string]): number =>
+  quantity(value, its).toNumber(si)
 
 /** mathjs multiplies and divides on another way than we do: a few roundings of the value. */
 const ROUNDING = 1e-12
 const near = (actual: number, wanted: number, label: string): void =>
-  expect(Math.abs(actual - wanted), `${label}: ${actual} against ${wanted}`).toBeLessThanOrEqual(ROUNDING * Math.max(1e-6, Math.abs(wanted)))
+  expect(Math.abs(actual - wanted), `${label}: ${actual} against ${wanted}`).toBeLessThanOrEqual(
+    ROUNDING * Math.max(1e-6, Math.abs(wanted)),
+  )
 
 describe('units against mathjs', () => {
-  test.each(known)('toSI(…) of %s agrees with mathjs, and fromSI(…) turns it back', (name, words) => {
-    for (const value of [1, -12.5, 0.001, 98765.4321]) {
-      if (words[1] === 'K' && value < -200) continue
-      near(toSI(value, name), inSI(value, words), name)
-      // twelve digits of the larger of value and zero point survive the way there and back
-      expect(Math.abs(fromSI(toSI(value, name), name) - value)).toBeLessThanOrEqual(
-        1e-12 * Math.max(Math.abs(value), Math.abs(units[name].zero ?? 0) / units[name].factor),
-      )
-    }
-  })
+  test.each(known)(
+    'toSI(…) of %s agrees with mathjs, and fromSI(…) turns it back',
+    (name, words) => {
+      for (const value of [1, -12.5, 0.001, 98765.4321]) {
+        if (words[1] === 'K' && value < -200) continue
+        near(toSI(value, name), inSI(value, words), name)
+        // twelve digits of the larger of value and zero point survive the way there and back
+        expect(Math.abs(fromSI(toSI(value, name), name) - value)).toBeLessThanOrEqual(
+          1e-12 * Math.max(Math.abs(value), Math.abs(units[name].zero ?? 0) / units[name].factor),
+        )
+      }
+    },
+  )
 
   test('units holds no unit that is compared neither with mathjs nor with its definition', () => {
-    expect(all.filter((name) => IN_MATHJS[name] === undefined && WORKED[name] === undefined)).toEqual([])
-    for (const [name, factor] of Object.entries(WORKED)) near(units[name as Unit].factor, factor, name)
+    expect(
+      all.filter((name) => IN_MATHJS[name] === undefined && WORKED[name] === undefined),
+    ).toEqual([])
+    for (const [name, factor] of Object.entries(WORKED))
+      near(units[name as Unit].factor, factor, name)
   })
 
   test('convert(…) between any two units of one quantity agrees with mathjs', () => {
     for (const [from, [fromWords]] of known) {
       for (const [to, [toWords]] of known) {
         if (units[from].quantity !== units[to].quantity) continue
-        near(convert(40, from, to), (quantity(40, fromWords) as MathUnit).toNumber(toWords), `${from} in ${to}`)
+        near(convert(40, from, to), quantity(40, fromWords).toNumber(toWords), `${from} in ${to}`)
       }
     }
   })
@@ -118,13 +127,15 @@ describe('units of published examples against mathjs', () => {
     ['kN', 'kN', 'N', 1],
     ['nm', 'nm', 'm', 1],
   ])('unitNamed(“%s”) agrees with mathjs', (name, its, si, scale) => {
-    near(unitNamed(name).factor, scale * (quantity(1, its) as MathUnit).toNumber(si), name)
+    near(unitNamed(name).factor, scale * quantity(1, its).toNumber(si), name)
   })
 
   test('unitNamed(…) has a gallon of 231 in³ and a millimetre of mercury of 133.322 Pa', () => {
     near(unitNamed('gpm').factor, (231 * 0.0254 ** 3) / 60, 'gpm')
     // mathjs rounds it to 133.322
-    expect(Math.abs(unitNamed('mmHg').factor - (quantity(1, 'mmHg') as MathUnit).toNumber('Pa'))).toBeLessThan(5e-4)
+    expect(Math.abs(unitNamed('mmHg').factor - quantity(1, 'mmHg').toNumber('Pa'))).toBeLessThan(
+      5e-4,
+    )
   })
 
   test('unitNamed(…) refuses a symbol that stands in no table', () => {

@@ -1,0 +1,46 @@
+import type { WorkedCase } from '../../machine/worked.ts'
+
+const checks: readonly WorkedCase[] = [
+  {
+    title: 'Six millimetres up, just past a band of 5 mm',
+    given: {
+      beforeLeft: 115,
+      beforeRight: 115,
+      afterLeft: 121,
+      afterRight: 121.5,
+      frictionBand: 5,
+      travel: 120,
+      readingPlusMinus: 0,
+    },
+    expect: {
+      heightChange: { value: 6.25, tolerance: 1e-9 },
+      share: { value: 5.208333333, tolerance: 1e-6 },
+      sideDifference: { value: -0.5, tolerance: 1e-9 },
+    },
+    working:
+      'Worked by hand. Mean before (115 + 115)/2 = 115; mean after (121 + 121.5)/2 = 121.25; change 6.25 mm; 6.25/120 = 5.208 %. Left less right: 121 − 121.5 = −0.5 mm.',
+  },
+  {
+    title: 'A lower front, the sides apart',
+    given: {
+      beforeLeft: 118,
+      beforeRight: 117,
+      afterLeft: 110,
+      afterRight: 107,
+      frictionBand: 4,
+      travel: 150,
+      readingPlusMinus: 0,
+    },
+    expect: {
+      heightChange: { value: -9, tolerance: 1e-9 },
+      share: { value: -6, tolerance: 1e-9 },
+      leftChange: { value: -8, tolerance: 1e-9 },
+      rightChange: { value: -10, tolerance: 1e-9 },
+      sideBefore: { value: 1, tolerance: 1e-9 },
+    },
+    working:
+      'Worked by hand. Left 110 − 118 = −8, right 107 − 117 = −10, mean −9 mm; −9/150 = −6 %. Before, left less right is 118 − 117 = 1 mm.',
+  },
+]
+
+export default checks
