@@ -1,13 +1,27 @@
 import type { JSX } from 'preact'
+import type { Origin } from './stand.ts'
 
-/** Ids of what stands beneath a field, for screen readers. */
-export function describedBy(field: string, hint: string | undefined, error: string | undefined): string | undefined {
-  const ids = [hint && `${field}-hint`, error && `${field}-error`].filter(Boolean)
+interface Notes {
+  /** id of the field, from which the ids of its notes are made */
+  field: string
+  hint?: string | undefined
+  error?: string | undefined
+  /** whose value it is, where it is not the reader's */
+  origin?: Origin | undefined
+}
+
+/** Ids of what a screen reader says of a field besides its name. */
+export function describedBy({ field, hint, error, origin }: Notes): string | undefined {
+  const ids = [
+    origin && `${field}-origin`,
+    hint && `${field}-hint`,
+    error && `${field}-error`,
+  ].filter(Boolean)
   return ids.length > 0 ? ids.join(' ') : undefined
 }
 
 /** The hint and the error beneath a field. */
-export function FieldNotes({ field, hint, error }: { field: string; hint?: string | undefined; error?: string | undefined }): JSX.Element {
+export function FieldNotes({ field, hint, error }: Omit<Notes, 'origin'>): JSX.Element {
   return (
     <>
       {hint && (
@@ -21,5 +35,22 @@ export function FieldNotes({ field, hint, error }: { field: string; hint?: strin
         </p>
       )}
     </>
+  )
+}
+
+const originText = (origin: Origin): string =>
+  origin === 'example'
+    ? 'example'
+    : origin === 'link'
+      ? 'from the link'
+      : origin.slice('bike:'.length)
+
+/** A quiet mark in a field's label while its value is not the reader's own. It is no part of the name: the field is described by it. */
+export function OriginMark({ field, origin }: Pick<Notes, 'field' | 'origin'>): JSX.Element | null {
+  if (origin === undefined) return null
+  return (
+    <span class="origin" id={`${field}-origin`} aria-hidden="true">
+      {originText(origin)}
+    </span>
   )
 }

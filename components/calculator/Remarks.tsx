@@ -1,13 +1,22 @@
 import type { JSX } from 'preact'
-import type { Remark } from '../../src/calculators/define.ts'
+import type { Remark } from '../../src/machine/remark.ts'
 import type { CalculatorState } from './useCalculator.ts'
-import { useRemarks } from './useRemarks.ts'
 
-const HEADS: Record<Remark['kind'], string> = { reading: '', next: 'Next: ', limit: 'Limit: ', caution: 'Caution: ' }
+const HEADS: Record<Remark['kind'], string> = {
+  reading: '',
+  next: 'Next: ',
+  limit: 'Limit: ',
+  caution: 'Caution: ',
+}
 
 /** What the numbers mean, what to do next, and where they stop being true. */
-export function Remarks({ state, told }: { state: CalculatorState; told: readonly Remark[] }): JSX.Element | null {
-  const remarks = useRemarks(state, told)
+export function Remarks({
+  state,
+  remarks,
+}: {
+  state: CalculatorState
+  remarks: readonly Remark[]
+}): JSX.Element | null {
   if (remarks.length === 0) return null
   return (
     <div class="remarks">

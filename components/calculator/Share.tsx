@@ -1,17 +1,9 @@
 import type { JSX } from 'preact'
 import { useState } from 'preact/hooks'
-import { encodeLink } from '../../src/calculators/link.ts'
+import { linkOf, sentLink } from './link.ts'
+import type { CardLink } from './link.ts'
 import type { CalculatorState } from './useCalculator.ts'
-
-/** The address of this state, or why there is none. */
-export function linkOf(state: CalculatorState): { href: string } | { problem: string } {
-  try {
-    const query = encodeLink(state.definition, state.given, state.held)
-    return { href: new URL(`${state.base}calculators/${state.definition.id}/?${query}`, location.href).href }
-  } catch (error) {
-    return { problem: error instanceof Error ? error.message : String(error) }
-  }
-}
+import { loadCodes, usePaperCode } from './usePaperCode.ts'
 
 /** Copies text; false where the browser refuses, so that the text can be shown to copy by hand. */
 async function copy(text: string): Promise<boolean> {
@@ -23,68 +15,116 @@ async function copy(text: string): Promise<boolean> {
   }
 }
 
+/** What was last copied, and what was said of it. */
+interface Copied {
+  href: string
+  note: string
+}
+
+async function copied(href: string): Promise<Copied> {
+  const note = (await copy(href))
+    ? 'Link copied. It opens these values.'
+    : 'This browser does not allow copying. Select the link and copy it.'
+  return { href, note }
+}
+
+/** What there is to say of the link in sight: what was copied is not what the box shows once a value has changed. */
+function noteOn(link: CardLink, { href, note }: Copied): string {
+  if ('problem' in link) return link.problem
+  if (href === '' || href === link.href) return note
+  return 'The values have changed since you copied the link.'
+}
+
 interface ShareProps {
-  /** the card's state, read when a button is pressed, so that these buttons need not be drawn anew with every move of a slider */
-  latest: { readonly current: CalculatorState }
-  held: boolean
+  state: CalculatorState
   embed: boolean
 }
 
-/** What one can do with the numbers: hold them as "before", start again, send them, print them. */
-export function Share({ latest, held, embed }: ShareProps): JSX.Element {
-  const [note, setNote] = useState('')
-  const [shown, setShown] = useState('')
-  const [code, setCode] = useState('')
-  const withLink = async (use: (href: string) => Promise<void> | void): Promise<void> => {
-    const link = linkOf(latest.current)
-    setNote('')
-    if ('problem' in link) setNote(link.problem)
-    else await use(link.href)
+/** What one can do with the numbers: send them, print them. Link and code are those of the values in sight. */
+export function Share({ state, embed }: ShareProps): JSX.Element {
+  const [last, setLast] = useState<Copied>({ href: '', note: '' })
+  const [linked, setLinked] = useState(false)
+  const [codeOf, setCodeOf] = useState<((href: string) => string) | null>(null)
+  const [paper, readyForPaper] = usePaperCode(state, embed)
+  const link = linked ? linkOf(state, location.href) : null
+  const copyLink = async (): Promise<void> => {
+    setLinked(true)
+    const now = linkOf(state, location.href)
+    if ('href' in now) setLast(await copied(now.href))
   }
-  const copyLink = (): Promise<void> =>
-    withLink(async (href) => {
-      setShown(href)
-      setNote((await copy(href)) ? 'Link copied. It opens these values.' : 'This browser does not allow copying. Select the link and copy it.')
-    })
-  const drawCode = (): Promise<void> =>
-    withLink(async (href) => {
-      const { renderSVG } = await import('uqr')
-      setCode(renderSVG(href, { ecc: 'L', border: 2, blackColor: '#000', whiteColor: '#fff' }))
-      setShown(href)
-    })
+  const showCode = async (): Promise<void> => {
+    const codes = await loadCodes()
+    setLinked(true)
+    setCodeOf(() => codes.codeOf)
+  }
   return (
     <div class="share needs-script">
-      <div class="act">
-        <button type="button" onClick={() => latest.current.hold()}>
-          Hold as “before”
-        </button>
-        {held && (
-          <button type="button" onClick={() => latest.current.release()}>
-            Forget “before”
-          </button>
-        )}
-        <button type="button" onClick={() => latest.current.reset()}>
-          Reset
-        </button>
-      </div>
-      <div class="act">
-        <button type="button" onClick={() => void copyLink()}>
-          Copy link
-        </button>
-        <button type="button" onClick={() => void drawCode()}>
-          QR code
-        </button>
-        {!embed && (
-          <button type="button" onClick={() => void drawCode().then(() => setTimeout(print, 100))}>
-            Print
-          </button>
-        )}
-      </div>
+      <Send
+        copyLink={copyLink}
+        showCode={showCode}
+        printNow={embed ? null : () => readyForPaper().then(print)}
+      />
       <p class="note" role="status">
-        {note}
+        {link && noteOn(link, last)}
       </p>
-      {shown && <input class="link" type="text" readOnly aria-label="Link to these values" value={shown} onFocus={(event) => event.currentTarget.select()} />}
-      {code && <div class="qr" role="img" aria-label="QR code of the link" dangerouslySetInnerHTML={{ __html: code }} />}
+      {link && 'href' in link && <LinkBox href={link.href} />}
+      {link && 'href' in link && codeOf && <Code link={sentLink(state)} codeOf={codeOf} />}
+      <div class="paper-code" ref={paper} />
+    </div>
+  )
+}
+
+function LinkBox({ href }: { href: string }): JSX.Element {
+  return (
+    <input
+      class="link"
+      type="text"
+      readOnly
+      aria-label="Link to these values"
+      value={href}
+      onFocus={(event) => event.currentTarget.select()}
+    />
+  )
+}
+
+function Code({ link, codeOf }: { link: CardLink; codeOf(href: string): string }): JSX.Element {
+  if ('problem' in link)
+    return (
+      <p class="note" role="status">
+        {link.problem}
+      </p>
+    )
+  return (
+    <div
+      class="qr"
+      role="img"
+      aria-label="QR code of the link"
+      dangerouslySetInnerHTML={{ __html: codeOf(link.href) }}
+    />
+  )
+}
+
+interface SendProps {
+  copyLink(): Promise<void>
+  showCode(): Promise<void>
+  /** absent on a card that another page embeds */
+  printNow: (() => Promise<void>) | null
+}
+
+function Send({ copyLink, showCode, printNow }: SendProps): JSX.Element {
+  return (
+    <div class="act">
+      <button type="button" onClick={() => void copyLink()}>
+        Copy link
+      </button>
+      <button type="button" onClick={() => void showCode()}>
+        QR code
+      </button>
+      {printNow && (
+        <button type="button" onClick={() => void printNow()}>
+          Print
+        </button>
+      )}
     </div>
   )
 }

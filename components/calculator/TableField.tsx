@@ -1,19 +1,18 @@
 import type { JSX } from 'preact'
 import { useState } from 'preact/hooks'
-import type { TableColumn, TableInput } from '../../src/calculators/define.ts'
-import { tidy } from '../../src/calculators/fields.ts'
-import { readNumber } from '../../src/calculators/number.ts'
-import { readRows } from '../../src/calculators/paste.ts'
-import { displayUnit } from '../../src/calculators/unit-choice.ts'
-import { convert } from '../../src/calculators/units.ts'
-import type { FieldProps } from './field-props.ts'
-import { FieldNotes } from './FieldNotes.tsx'
+import type { TableColumn, TableInput } from '../../src/machine/statement.ts'
+import { tidy } from '../../src/machine/fields.ts'
+import { readNumber } from '../../src/units/number.ts'
+import { displayUnit } from '../../src/units/choice.ts'
+import { convert } from '../../src/units/units.ts'
+import type { FieldProps } from './fieldProps.ts'
+import { describedBy, FieldNotes, OriginMark } from './FieldNotes.tsx'
 
 type Rows = readonly (readonly number[])[]
 
 /** Rows of readings: typed cell by cell, pasted, or loaded from a file. */
 export function TableField({ id, input, state, prefix }: FieldProps<TableInput>): JSX.Element {
-  const rows = (typeof state.given[id] === 'object' ? state.given[id] : []) as Rows
+  const rows = typeof state.given[id] === 'object' ? state.given[id] : []
   const [drafts, setDrafts] = useState<Record<string, string>>({})
   const field = `${prefix}-${id}`
   const setRows = (next: Rows): void => {
@@ -28,23 +27,44 @@ export function TableField({ id, input, state, prefix }: FieldProps<TableInput>)
     const value = tidy(convert(reading.value, displayUnit(column.unit, state.choice), column.unit))
     state.set(
       id,
-      rows.map((row, index) => (index === r ? row.map((cell, place) => (place === c ? value : cell)) : row)),
+      rows.map((row, index) =>
+        index === r ? row.map((cell, place) => (place === c ? value : cell)) : row,
+      ),
     )
   }
   const problem = draftProblem(input, drafts) ?? state.evaluation.problems[id]
+  const notes = { field, hint: input.hint, error: problem, origin: state.origins[id] }
   return (
-    <fieldset class={input.columns.length === 1 ? 'field table-field single' : 'field table-field'} data-field={id}>
-      <legend>{input.label}</legend>
+    <fieldset
+      class={input.columns.length === 1 ? 'field table-field single' : 'field table-field'}
+      data-field={id}
+      aria-describedby={describedBy(notes)}
+    >
+      <legend>
+        {input.label}
+        <OriginMark {...notes} />
+      </legend>
       <input type="hidden" name={id} value={rows.map((row) => row.join(':')).join(';')} />
-      <Grid input={input} rows={rows} drafts={drafts} state={state} onCell={setCell} onRows={setRows} />
-      <FieldNotes field={field} hint={input.hint} error={problem} />
+      <Grid
+        field={field}
+        input={input}
+        rows={rows}
+        drafts={drafts}
+        state={state}
+        onCell={setCell}
+        onRows={setRows}
+      />
+      <FieldNotes {...notes} />
       <button
         type="button"
         class="plain needs-script"
         disabled={rows.length >= input.rows[1]}
-        onClick={() => setRows([...rows, rows.at(-1) ?? input.columns.map((column) => column.range[0])])}
+        onClick={() => {
+          setRows([...rows, rows.at(-1) ?? input.columns.map((column) => column.range[0])])
+          state.focus(`${field}-${rows.length}-0`)
+        }}
       >
-        Add a row
+        Add a row<span class="hidden"> to {input.label}</span>
       </button>
       <Paste field={field} input={input} state={state} onRows={setRows} />
     </fieldset>
@@ -52,6 +72,7 @@ export function TableField({ id, input, state, prefix }: FieldProps<TableInput>)
 }
 
 interface GridProps {
+  field: string
   input: TableInput
   rows: Rows
   drafts: Record<string, string>
@@ -60,7 +81,13 @@ interface GridProps {
   onRows(rows: Rows): void
 }
 
-function Grid({ input, rows, drafts, state, onCell, onRows }: GridProps): JSX.Element {
+function Grid({ field, input, rows, drafts, state, onCell, onRows }: GridProps): JSX.Element {
+  const remove = (gone: number): void => {
+    onRows(rows.filter((_, index) => index !== gone))
+    const next = Math.min(gone, rows.length - 2)
+    // with no more rows to spare the buttons are off, and the row's first cell takes the focus
+    state.focus(rows.length - 1 > input.rows[0] ? `${field}-remove-${next}` : `${field}-${next}-0`)
+  }
   return (
     <div class="scroll" tabIndex={0} role="group" aria-label={input.label}>
       <table>
@@ -82,6 +109,7 @@ function Grid({ input, rows, drafts, state, onCell, onRows }: GridProps): JSX.El
               {row.map((cell, c) => (
                 <td key={c}>
                   <input
+                    id={`${field}-${r}-${c}`}
                     type="text"
                     inputMode="decimal"
                     autocomplete="off"
@@ -94,10 +122,11 @@ function Grid({ input, rows, drafts, state, onCell, onRows }: GridProps): JSX.El
               <td class="needs-script">
                 <button
                   type="button"
+                  id={`${field}-remove-${r}`}
                   class="step"
-                  aria-label={`Remove row ${r + 1}`}
+                  aria-label={`Remove row ${r + 1} of ${input.label}`}
                   disabled={rows.length <= input.rows[0]}
-                  onClick={() => onRows(rows.filter((_, index) => index !== r))}
+                  onClick={() => remove(r)}
                 >
                   ×
                 </button>
@@ -110,9 +139,14 @@ function Grid({ input, rows, drafts, state, onCell, onRows }: GridProps): JSX.El
   )
 }
 
-const heading = (column: TableColumn, symbol: string): string => (symbol === '' ? column.label : `${column.label} (${symbol})`)
+const heading = (column: TableColumn, symbol: string): string =>
+  symbol === '' ? column.label : `${column.label} (${symbol})`
 
-function cellText(column: TableColumn, cell: number, state: FieldProps<TableInput>['state']): string {
+function cellText(
+  column: TableColumn,
+  cell: number,
+  state: FieldProps<TableInput>['state'],
+): string {
   const unit = displayUnit(column.unit, state.choice)
   return String(Number(convert(cell, column.unit, unit).toFixed(unit === column.unit ? 6 : 3)))
 }
@@ -136,28 +170,45 @@ interface PasteProps {
 function Paste({ field, input, state, onRows }: PasteProps): JSX.Element {
   const [problems, setProblems] = useState<string[]>([])
   const [text, setText] = useState('')
-  const take = (source: string): void => {
-    const reading = readRows(input, source, state.choice)
-    setProblems(reading.problems)
+  const take = async (source: string): Promise<void> => {
     setText(source)
-    if (reading.rows.length > 0) onRows(reading.rows)
+    try {
+      // few readers paste, so that the reading of pasted text comes when it is asked for
+      const { readRows } = await import('../../src/machine/paste.ts')
+      const reading = readRows(input, source, state.choice)
+      setProblems(reading.problems)
+      if (reading.rows.length > 0) onRows(reading.rows)
+    } catch {
+      setProblems([
+        'The rows were not read: part of this page did not load. Check the connection, then press “Use these rows” again.',
+      ])
+    }
   }
   return (
     <details class="paste needs-script">
-      <summary>Paste rows or load a file</summary>
-      <label for={`${field}-paste`}>One row a line, values parted by a tab, semicolon or comma</label>
-      <textarea id={`${field}-paste`} rows={5} value={text} onInput={(event) => setText(event.currentTarget.value)} />
-      <button type="button" onClick={() => take(text)}>
-        Use these rows
+      <summary>
+        Paste rows or load a file<span class="hidden"> for {input.label}</span>
+      </summary>
+      <label for={`${field}-paste`}>
+        One row a line, values separated by a tab, semicolon or comma
+      </label>
+      <textarea
+        id={`${field}-paste`}
+        rows={5}
+        value={text}
+        onInput={(event) => setText(event.currentTarget.value)}
+      />
+      <button type="button" onClick={() => void take(text)}>
+        Use these rows<span class="hidden"> for {input.label}</span>
       </button>
       <label for={`${field}-file`}>Or a CSV file</label>
       <input
         id={`${field}-file`}
         type="file"
         accept=".csv,.txt,.tsv,text/csv,text/plain"
-        onChange={async (event) => {
+        onChange={(event) => {
           const file = event.currentTarget.files?.[0]
-          if (file) take(await file.text())
+          if (file) void file.text().then(take)
         }}
       />
       {problems.length > 0 && (

@@ -1,8 +1,8 @@
-import { displayDigits, displayUnit } from '../../src/calculators/unit-choice.ts'
-import type { UnitChoice } from '../../src/calculators/unit-choice.ts'
-import type { QuantityInput } from '../../src/calculators/define.ts'
-import { tidy } from '../../src/calculators/fields.ts'
-import { convert } from '../../src/calculators/units.ts'
+import { displayDigits, displayUnit } from '../../src/units/choice.ts'
+import type { UnitChoice } from '../../src/units/choice.ts'
+import type { QuantityInput } from '../../src/machine/statement.ts'
+import { tidy } from '../../src/machine/fields.ts'
+import { convert } from '../../src/units/units.ts'
 
 /** Limits and step of a slider in the reader's unit, on round numbers. */
 export interface SliderScale {
@@ -33,7 +33,8 @@ export function sliderScale(input: QuantityInput, choice: UnitChoice): SliderSca
 }
 
 function decimalsOf(step: number): number {
-  for (let digits = 0; digits < DECIMALS; digits++) if (Math.abs(step * 10 ** digits - Math.round(step * 10 ** digits)) < 1e-9) return digits
+  for (let digits = 0; digits < DECIMALS; digits++)
+    if (Math.abs(step * 10 ** digits - Math.round(step * 10 ** digits)) < 1e-9) return digits
   return DECIMALS
 }
 
@@ -41,12 +42,20 @@ function decimalsOf(step: number): number {
 export function fieldText(input: QuantityInput, value: number, choice: UnitChoice): string {
   const unit = displayUnit(input.unit, choice)
   const shown = convert(value, input.unit, unit)
-  const digits = unit === input.unit ? decimalsOf(input.step) + 2 : displayDigits(decimalsOf(input.step), input.unit, unit)
+  const digits =
+    unit === input.unit
+      ? decimalsOf(input.step) + 2
+      : displayDigits(decimalsOf(input.step), input.unit, unit)
   return String(Number(shown.toFixed(Math.min(DECIMALS, digits))))
 }
 
 /** One step up or down from a value, on the scale's own steps and within its limits; in the definition's unit. */
-export function stepped(input: QuantityInput, value: number, direction: 1 | -1, choice: UnitChoice): number {
+export function stepped(
+  input: QuantityInput,
+  value: number,
+  direction: 1 | -1,
+  choice: UnitChoice,
+): number {
   const unit = displayUnit(input.unit, choice)
   const { low, high, step } = sliderScale(input, choice)
   const shown = convert(value, input.unit, unit)

@@ -1,18 +1,22 @@
-import { useEffect, useMemo, useState } from 'preact/hooks'
-import type { BikeSpec } from '../../src/calculators/bikes.ts'
-import type { Calculator, Given } from '../../src/calculators/define.ts'
-import { defaultsOf, evaluate } from '../../src/calculators/evaluate.ts'
-import type { Evaluation } from '../../src/calculators/evaluate.ts'
-import { decodeLink, encodeLink } from '../../src/calculators/link.ts'
-import { createSay } from '../../src/calculators/say.ts'
-import type { Say } from '../../src/calculators/say.ts'
-import type { UnitChoice } from '../../src/calculators/unit-choice.ts'
+import { UNKNOWN } from '../../src/machine/given.ts'
+import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
+import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { Calculator } from '../../src/machine/calculator.ts'
+import type { Given, GivenValue } from '../../src/machine/given.ts'
+import { beforeOf, defaultsOf } from '../../src/machine/evaluate.ts'
+import type { Evaluation } from '../../src/machine/evaluate.ts'
+import { createSay } from '../../src/units/say.ts'
+import type { Say } from '../../src/units/say.ts'
+import type { UnitChoice } from '../../src/units/choice.ts'
+import { openingStand, touched } from './stand.ts'
+import type { Mode, Origins, Stand } from './stand.ts'
+import { useAddress } from './useAddress.ts'
+import { useEvaluated } from './useEvaluated.ts'
 import { useFields } from './useFields.ts'
 import type { Fields } from './useFields.ts'
+import { useHistory } from './useHistory.ts'
+import { usePlay } from './usePlay.ts'
 import { useUnitChoice } from './useUnitChoice.ts'
-
-/** Where the card stands: its own page follows the address, an embedded card stores nothing, a chapter's card does neither. */
-export type Mode = 'page' | 'chapter' | 'embed'
 
 export interface CardProps {
   given: Given
@@ -21,82 +25,178 @@ export interface CardProps {
   mode: Mode
   /** base path of the site, with a slash at its end */
   base: string
+  /** where anybody's browser finds the site, with a slash at its end; null where nobody has said */
+  publicAddress: string | null
   /** prefix of element ids */
   prefix: string
+  /** what the page opens with, where it is worked out beside the page */
+  opening?: Evaluation | null
+  /** inputs that are read off the bike: they have no slider */
+  readings: readonly string[]
+  /** the only inputs that are shown: a card that opens another page has stage and these alone */
+  only?: readonly string[]
 }
 
-export interface CalculatorState extends Fields {
+/** One of the reader's bikes, as a choice in a card. */
+export interface OwnBike {
+  /** what a link carries of it */
+  code: string
+  name: string
+  /** fills the card with its figures */
+  use(): void
+}
+
+export interface CalculatorState extends Fields, Omit<Stand, 'example'> {
   definition: Calculator
-  given: Given
-  held: Given | null
+  /** the "before" that a link must carry: the one held, or the example's while it is shown */
+  linked: Given | null
+  /** whether what is compared with is the example's, not one that the reader held or a link brought */
+  exampleBefore: boolean
   /** the evaluation of the last state in which every field could be read */
   evaluation: Evaluation
+  /** whether a newer one is being worked out beside the page */
+  waiting: boolean
   choice: UnitChoice
   say: Say
   bikes: CardProps['bikes']
   base: string
+  publicAddress: string | null
   /** sentences about the link that opened the page */
   linkProblems: readonly string[]
+  /** takes the focus to the element of this id once it is there, so that it never falls to the page when a control goes */
+  focus(id: string): void
+  /** back from "I don't know": the example's value, or the blank that it was */
+  know(id: string): void
   hold(): void
   release(): void
   reset(): void
+  /** the state that this one is compared with, as given */
+  from: Given | null
+  readings: readonly string[]
+  /** sets several values at once, each with where it comes from: one step to take back */
+  fill(values: Given, origins: Origins): void
+  /** the reader's bikes, once they were read */
+  ownBikes: readonly OwnBike[]
+  offerBikes(bikes: readonly OwnBike[]): void
+  /** take the last change back, or do it again; null where there is none */
+  undo: (() => void) | null
+  redo: (() => void) | null
+  /** the hand has let go of a control */
+  endGesture(): void
+  /** shows the change happening, once; null where nothing differs */
+  play: (() => void) | null
 }
 
-/** How long values stand still before the address follows them [ms]: browsers refuse replacements by the dozen. */
-const ADDRESS_DELAY = 300
+/** What a field goes back to from "I don't know": the value that the card opened with, or the usual one where it opened with none. */
+const knownAgain = (
+  { inputs }: Calculator,
+  { given }: Stand,
+  id: string,
+): GivenValue | undefined =>
+  given[id] === UNKNOWN && inputs[id]?.kind === 'quantity' ? inputs[id].default : given[id]
+
+/** Where a card stands with several values set at once. */
+const filled = (now: Stand, values: Given, origins: Origins, mode: Mode): Partial<Stand> => ({
+  given: { ...now.given, ...values },
+  origins: { ...now.origins, ...origins },
+  ...(mode === 'chapter' ? {} : { example: false }),
+})
 
 /** Keeps a card's values, reads its link, and computes. */
-export function useCalculator(definition: Calculator, { given: start, held: startHeld, bikes, mode, base }: CardProps): CalculatorState {
+export function useCalculator(definition: Calculator, props: CardProps): CalculatorState {
+  const { given: start, held: startHeld, bikes, mode } = props
   const choice = useUnitChoice(mode !== 'embed')
-  const initial = useMemo(() => ({ ...defaultsOf(definition), ...start }), [definition])
-  const [given, setGiven] = useState<Given>(initial)
-  const [held, setHeld] = useState<Given | null>(startHeld)
-  const [linkProblems, setLinkProblems] = useState<readonly string[]>([])
-  const fields = useFields(definition, choice, setGiven)
-  const say = useMemo(() => createSay(choice), [choice])
-  const evaluation = useMemo(() => evaluate(definition, given, { bikes, choice }, held, say), [definition, given, held, say, bikes])
-
-  useEffect(() => {
-    if (mode === 'chapter' || location.search.length < 2) return
-    const link = decodeLink(definition, location.search, Object.keys(bikes))
-    setGiven(link.given)
-    setHeld(link.held)
-    setLinkProblems(link.problems)
-  }, [])
-
-  useEffect(() => {
-    if (mode !== 'page' || (given === initial && held === startHeld)) return
-    const later = setTimeout(() => writeAddress(definition, given, held), ADDRESS_DELAY)
-    return () => clearTimeout(later)
-  }, [given, held])
-
+  const initial = useMemo(
+    () => openingStand({ ...defaultsOf(definition), ...start }, startHeld),
+    [definition],
+  )
+  const history = useHistory(initial)
+  const stand = history.value
+  const change = (update: (now: Stand) => Partial<Stand>, key: string): void =>
+    history.change((now) => ({ ...now, ...update(now) }), key)
+  const [ownBikes, offerBikes] = useState<readonly OwnBike[]>([])
+  const [linkProblems, setLinkProblems] = useAddress(definition, Object.keys(bikes), mode, {
+    initial,
+    stand,
+    setStand: history.replace,
+  })
+  const fields = useFields(definition, choice, {
+    touch: (id) => change((now) => touched(now, id, mode, definition.exampleBaseline === true), id),
+    change: (update, id) => change(({ given }) => ({ given: update(given) }), id),
+  })
+  const computed = useEvaluation(definition, stand, props, choice)
+  const { given, held, example } = stand
+  const withTyped = (step: (() => void) | null): (() => void) | null =>
+    step && (() => (fields.clear(), step()))
+  const exampleBaseline = held === null && example && definition.exampleBaseline === true
   return {
     ...fields,
+    ...stand,
     definition,
-    given,
-    held,
-    evaluation,
+    linked: exampleBaseline ? { ...given, ...definition.baseline?.(given) } : held,
+    exampleBefore: exampleBaseline || (held !== null && held === startHeld),
+    ...computed,
     choice,
-    say,
     bikes,
-    base,
+    base: props.base,
+    publicAddress: props.publicAddress,
     linkProblems,
-    hold: () => setHeld(given),
-    release: () => setHeld(null),
-    reset() {
-      setGiven(initial)
-      setHeld(startHeld)
-      fields.clear()
-      setLinkProblems([])
+    focus: useFocus(),
+    know(id) {
+      const value = knownAgain(definition, initial, id)
+      fields.set(id, value)
+      if (value !== undefined)
+        change(({ origins }) => ({ origins: { ...origins, [id]: 'example' } }), id)
     },
+    hold: () => change((now) => ({ held: now.given, dropped: false }), ''),
+    release: () => change(() => ({ held: null, example: false, dropped: false }), ''),
+    reset: () => (history.change(() => initial, ''), fields.clear(), setLinkProblems([])),
+    readings: props.readings,
+    fill: (values, origins) => (
+      fields.clear(),
+      change((now) => filled(now, values, origins, mode), '')
+    ),
+    ownBikes,
+    offerBikes,
+    undo: withTyped(history.undo),
+    redo: withTyped(history.redo),
+    endGesture: history.endGesture,
   }
 }
 
-/** Keeps the address true to what the page shows, so that copying it from the browser works too. */
-function writeAddress(definition: Calculator, given: Given, held: Given | null): void {
-  try {
-    history.replaceState(history.state, '', `?${encodeLink(definition, given, held)}${location.hash}`)
-  } catch {
-    // too long for a link, or too many replacements in a row: the page works on, "Copy link" says why
+/** Computes where the card stands, or while a change is played each frame of it. */
+function useEvaluation(
+  definition: Calculator,
+  { given, held, example }: Stand,
+  { bikes, opening = null }: Pick<CardProps, 'bikes' | 'opening'>,
+  choice: UnitChoice,
+): Pick<CalculatorState, 'evaluation' | 'waiting' | 'from' | 'play' | 'say'> {
+  const usable = useMemo(
+    () => (example ? definition : withoutExampleBaseline(definition)),
+    [definition, example],
+  )
+  const say = useMemo(() => createSay(choice), [choice])
+  const from = useMemo(() => beforeOf(usable, given, held), [usable, given, held])
+  const { playing, play } = usePlay(from, given)
+  const state = { given: playing ?? given, held: playing ? from : held, bikes, choice }
+  const { evaluation, waiting } = useEvaluated(usable, state, say, opening)
+  return { evaluation, waiting, from, play, say }
+}
+
+function withoutExampleBaseline(definition: Calculator): Calculator {
+  if (definition.exampleBaseline !== true) return definition
+  const { baseline: _example, ...rest } = definition
+  return rest
+}
+
+/** A function that takes the focus to an element once the next render has put it there. */
+function useFocus(): (id: string) => void {
+  const wanted = useRef('')
+  useLayoutEffect(() => {
+    if (wanted.current !== '') document.getElementById(wanted.current)?.focus()
+    wanted.current = ''
+  })
+  return (id) => {
+    wanted.current = id
   }
 }

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks'
-import type { Given, GivenValue, Statement } from '../../src/calculators/define.ts'
-import { readQuantity } from '../../src/calculators/fields.ts'
-import type { UnitChoice } from '../../src/calculators/unit-choice.ts'
+import type { Given, GivenValue } from '../../src/machine/given.ts'
+import type { CardStatement } from '../../src/machine/statement.ts'
+import { readQuantity } from '../../src/machine/fields.ts'
+import type { UnitChoice } from '../../src/units/choice.ts'
 
 type Texts = Readonly<Record<string, string>>
 
@@ -16,25 +17,42 @@ export interface Fields {
   clear(): void
 }
 
-const without = (texts: Texts, id: string): Texts => Object.fromEntries(Object.entries(texts).filter(([key]) => key !== id))
+const without = (texts: Texts, id: string): Texts =>
+  Object.fromEntries(Object.entries(texts).filter(([key]) => key !== id))
 
 function withValue(given: Given, id: string, value: GivenValue | undefined): Given {
   const { [id]: _old, ...rest } = given
   return value === undefined ? rest : { ...rest, [id]: value }
 }
 
-function readTyped(definition: Statement, id: string, text: string, choice: UnitChoice): ReturnType<typeof readQuantity> | null {
+function readTyped(
+  definition: CardStatement,
+  id: string,
+  text: string,
+  choice: UnitChoice,
+): ReturnType<typeof readQuantity> | null {
   const input = definition.inputs[id]
   if (input === undefined) return null
   if (input.kind === 'quantity') return readQuantity(input, text, choice)
   if (input.kind !== 'text') return null
-  if (text.length > input.maxLength) return { problem: `${input.label} may have at most ${input.maxLength} characters` }
+  if (text.length > input.maxLength)
+    return { problem: `${input.label} may have at most ${input.maxLength} characters` }
   const problem = input.check?.(text)
   return problem === undefined ? { value: text } : { problem }
 }
 
+interface Changes {
+  /** the reader has put a hand to this input, whether or not it can be read yet */
+  touch(id: string): void
+  change(update: (given: Given) => Given, id: string): void
+}
+
 /** Keeps what is typed until it can be read, and never changes it: errors show once the reader leaves the field. */
-export function useFields(definition: Statement, choice: UnitChoice, change: (update: (given: Given) => Given) => void): Fields {
+export function useFields(
+  definition: CardStatement,
+  choice: UnitChoice,
+  { touch, change }: Changes,
+): Fields {
   const [typed, setTyped] = useState<Texts>({})
   const [errors, setErrors] = useState<Texts>({})
   const clear = (): void => {
@@ -48,21 +66,24 @@ export function useFields(definition: Statement, choice: UnitChoice, change: (up
     errors,
     clear,
     set(id, value) {
+      touch(id)
       setTyped((now) => without(now, id))
       setErrors((now) => without(now, id))
-      change((now) => withValue(now, id, value))
+      change((now) => withValue(now, id, value), id)
     },
     type(id, text) {
+      touch(id)
       setTyped((now) => ({ ...now, [id]: text }))
       const reading = readTyped(definition, id, text, choice)
       if (reading === null || 'problem' in reading) return
       setErrors((now) => without(now, id))
-      change((now) => withValue(now, id, reading.value))
+      change((now) => withValue(now, id, reading.value), id)
     },
     leave(id) {
       const text = typed[id]
       const reading = text === undefined ? null : readTyped(definition, id, text, choice)
-      if (reading !== null && 'problem' in reading) setErrors((now) => ({ ...now, [id]: reading.problem }))
+      if (reading !== null && 'problem' in reading)
+        setErrors((now) => ({ ...now, [id]: reading.problem }))
     },
   }
 }

@@ -1,17 +1,37 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { loadRemarks } from '../../src/calculators/browser.ts'
-import type { Remark } from '../../src/calculators/define.ts'
-import { remarksOn } from '../../src/calculators/evaluate.ts'
-import { PAUSE } from '../figures/kit/useFollowed.ts'
-import { useSettled } from '../figures/kit/useSettled.ts'
+import type { Results } from '../../src/machine/cells.ts'
+import type { Remark } from '../../src/machine/remark.ts'
+import { remarksOn } from '../../src/machine/evaluate.ts'
+import { PAUSE } from '../../src/drawing/useFollowed.ts'
+import { useSettled } from '../../src/drawing/useSettled.ts'
 import type { CalculatorState } from './useCalculator.ts'
 
-const UNREAD: readonly Remark[] = [{ kind: 'limit', text: 'What these numbers mean could not be loaded. Load the page again to read it.' }]
+const UNREAD: readonly Remark[] = [
+  {
+    kind: 'limit',
+    text: 'What these numbers mean could not be loaded. Load the page again to read it.',
+  },
+]
 
-async function read({ definition, evaluation, say }: CalculatorState): Promise<readonly Remark[]> {
+/** What to measure first, worked out only once a reader says "I don't know". */
+async function decides(
+  { definition, evaluation, given, bikes, say }: CalculatorState,
+  results: Results,
+): Promise<readonly Remark[]> {
+  // what is worked out beside the page is not worked out here once more
+  if (evaluation.unknown.length === 0 || definition.away) return []
+  const { decidingRemark } = await import('../../src/machine/decidingRemark.ts')
+  const remark = decidingRemark(definition, given, results, { bikes, choice: say.choice }, say)
+  return remark === null ? [] : [remark]
+}
+
+async function read(state: CalculatorState): Promise<readonly Remark[]> {
+  const { definition, evaluation, say } = state
   if (evaluation.now === null) return []
   try {
-    return remarksOn(await loadRemarks(definition.id), evaluation, say)
+    const remarks = remarksOn(definition, await loadRemarks(definition.id), evaluation, say)
+    return [...remarks, ...(await decides(state, evaluation.now.output))]
   } catch {
     return UNREAD
   }

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
-import { METRIC, readUnitChoice } from '../../src/calculators/unit-choice.ts'
-import type { UnitChoice } from '../../src/calculators/unit-choice.ts'
-import { loadUnitChoice, UNITS_EVENT } from './unit-choice-store.ts'
+import { METRIC, readUnitChoice } from '../../src/units/choice.ts'
+import type { UnitChoice } from '../../src/units/choice.ts'
+import { loadUnitChoice, UNITS_EVENT } from '../../src/units/choiceStore.ts'
 
 /** The reader's units. The first render is metric, as the server rendered it. `stored: false` (an embedded page) never reads the store. */
 export function useUnitChoice(stored: boolean): UnitChoice {

@@ -1,4 +1,4 @@
-import type { Input } from '../../src/calculators/define.ts'
+import type { Input } from '../../src/machine/statement.ts'
 import type { CalculatorState } from './useCalculator.ts'
 
 /** What every kind of field receives. */

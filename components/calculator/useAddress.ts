@@ -1,0 +1,59 @@
+import { useEffect, useRef, useState } from 'preact/hooks'
+import type { Calculator } from '../../src/machine/calculator.ts'
+import { decodeLink, encodeLink } from '../../src/machine/link.ts'
+import { keptOrigins, linkOrigins } from './stand.ts'
+import type { Mode, Stand } from './stand.ts'
+
+/** How long values stand still before the address follows them [ms]: browsers refuse replacements by the dozen. */
+const ADDRESS_DELAY = 300
+
+interface Stands {
+  initial: Stand
+  stand: Stand
+  setStand(stand: Stand): void
+}
+
+/** Takes the values of the link that opened the page, and keeps the address true to what a calculator's page shows. Gives what of the link could not be used. */
+export function useAddress(
+  definition: Calculator,
+  bikes: readonly string[],
+  mode: Mode,
+  { initial, stand, setStand }: Stands,
+): [problems: readonly string[], set: (problems: readonly string[]) => void] {
+  const [problems, setProblems] = useState<readonly string[]>([])
+  // what the address tells as it stands: a link is rewritten only once the card shows something else
+  const told = useRef(initial)
+  useEffect(() => {
+    if (mode === 'chapter' || location.search.length < 2) return
+    const link = decodeLink(definition, location.search, bikes)
+    const kept = keptOrigins(history.state)
+    const origins = kept ?? linkOrigins(definition, location.search)
+    setProblems(link.problems)
+    if (origins === null) return
+    told.current = { given: link.given, held: link.held, origins, example: false, dropped: false }
+    setStand(told.current)
+  }, [])
+  const { given, held } = stand
+  useEffect(() => {
+    if (mode !== 'page' || (given === told.current.given && held === told.current.held)) return
+    const later = setTimeout(() => {
+      told.current = stand
+      if (given === initial.given && held === initial.held) replace(location.pathname, null)
+      else writeAddress(definition, stand)
+    }, ADDRESS_DELAY)
+    return () => clearTimeout(later)
+  }, [given, held])
+  return [problems, setProblems]
+}
+
+/** Keeps the address true to what the page shows, so that copying it from the browser works too. */
+function writeAddress(definition: Calculator, { given, held, origins }: Stand): void {
+  try {
+    replace(`?${encodeLink(definition, given, held)}`, { origins })
+  } catch {
+    // too long for a link, or too many replacements in a row: the page works on, "Copy link" says why
+  }
+}
+
+const replace = (address: string, state: object | null): void =>
+  history.replaceState(state, '', `${address}${location.hash}`)

@@ -1,0 +1,46 @@
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import type { Question } from '../../src/machine/away.ts'
+import type { Calculator } from '../../src/machine/calculator.ts'
+import { evaluate } from '../../src/machine/evaluate.ts'
+import type { Evaluation } from '../../src/machine/evaluate.ts'
+import type { Say } from '../../src/units/say.ts'
+import { askerOf } from './askAway.ts'
+
+const NOTHING: Evaluation = {
+  now: null,
+  before: null,
+  change: {},
+  changeShare: {},
+  problems: {},
+  refusal: null,
+  unknown: [],
+}
+
+/** A state evaluated: at once, or beside the page, where the last evaluation stays until the next has come. */
+export function useEvaluated(
+  definition: Calculator,
+  { given, held, bikes, choice }: Omit<Question, 'number'>,
+  say: Say,
+  opening: Evaluation | null,
+): { evaluation: Evaluation; waiting: boolean } {
+  const { away } = definition
+  const here = useMemo(
+    () => (away ? null : evaluate(definition, given, { bikes, choice }, held, say)),
+    [definition, given, held, say, bikes],
+  )
+  const [told, setTold] = useState({ evaluation: opening ?? NOTHING, waiting: false })
+  const opened = useRef(opening !== null)
+  useEffect(() => {
+    if (away === undefined) return
+    // the page came with the evaluation of the values that it opens with
+    if (opened.current) {
+      opened.current = false
+      return
+    }
+    setTold(({ evaluation }) => ({ evaluation, waiting: true }))
+    return askerOf(away)({ given, held, bikes, choice }, (evaluation) =>
+      setTold({ evaluation, waiting: false }),
+    )
+  }, [away, given, held, say, bikes])
+  return here === null ? told : { evaluation: here, waiting: false }
+}
