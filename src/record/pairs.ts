@@ -35,6 +35,14 @@ export function pairs(all: readonly Taken[], book: Book): Pair[] {
       all.filter(({ spec }) => spec.id === name),
     )
     if (!before || !after || before.taken.spec.unit !== after.taken.spec.unit) return []
-    return [{ id, label: before.taken.spec.label, unit: before.taken.spec.unit, before: before.mean, after: after.mean }]
+    return [
+      {
+        id,
+        label: before.taken.spec.label,
+        unit: before.taken.spec.unit,
+        before: before.mean,
+        after: after.mean,
+      },
+    ]
   })
 }

@@ -1,10 +1,10 @@
-import { tidy } from '../calculators/fields.ts'
-import { readNumber } from '../calculators/number.ts'
-import { formatNumber, withSymbol } from '../calculators/say.ts'
-import { displayUnit } from '../calculators/unit-choice.ts'
-import type { UnitChoice } from '../calculators/unit-choice.ts'
-import { convert, units } from '../calculators/units.ts'
-import type { Unit } from '../calculators/units.ts'
+import { tidy } from '../machine/fields.ts'
+import { readNumber } from '../units/number.ts'
+import { formatNumber, withSymbol } from '../units/say.ts'
+import { displayUnit } from '../units/choice.ts'
+import type { UnitChoice } from '../units/choice.ts'
+import { convert, units } from '../units/units.ts'
+import type { Unit } from '../units/units.ts'
 
 /** A reading as a procedure declares it. `range` is in `unit`. */
 export interface ReadingSpec {
@@ -25,7 +25,11 @@ export interface Entry {
 }
 
 /** What a box says: nothing, words, a number in the reading's unit, or what is wrong and how to put it right. */
-export type BoxReading = { kind: 'empty' } | { kind: 'text' } | { kind: 'number'; value: number } | { kind: 'problem'; problem: string }
+export type BoxReading =
+  | { kind: 'empty' }
+  | { kind: 'text' }
+  | { kind: 'number'; value: number }
+  | { kind: 'problem'; problem: string }
 
 const isUnit = (unit: string): unit is Unit => unit in units
 
@@ -41,7 +45,8 @@ export const unitSymbol = (unit: string): string => (isUnit(unit) ? units[unit].
 
 /** `value` [from] in the unit `to`; the same where one of them is no unit that converts. */
 function converted(value: number, from: string, to: string): number {
-  if (from === to || !isUnit(from) || !isUnit(to) || units[from].quantity !== units[to].quantity) return value
+  if (from === to || !isUnit(from) || !isUnit(to) || units[from].quantity !== units[to].quantity)
+    return value
   return tidy(convert(value, from, to))
 }
 
@@ -69,14 +74,21 @@ export function readBox(spec: ReadingSpec, typed: string, shown: string): BoxRea
   if ('problem' in reading) {
     const what = `${spec.label}: “${typed.trim()}”`
     if (reading.problem === 'ambiguous')
-      return { kind: 'problem', problem: `${what} can be read two ways. Leave out the thousands mark, or write more or fewer decimals` }
-    return { kind: 'problem', problem: `${what} is not a number. Write digits with one point or comma, as 7.5 or 7,5` }
+      return {
+        kind: 'problem',
+        problem: `${what} can be read two ways. Leave out the thousands mark, or write more or fewer decimals`,
+      }
+    return {
+      kind: 'problem',
+      problem: `${what} is not a number. Write digits with one point or comma, as 7.5 or 7,5`,
+    }
   }
   const value = converted(reading.value, shown, spec.unit)
   if (spec.range) {
     const [low, high] = spec.range
     const slack = (high - low) * 1e-6
-    if (value < low - slack || value > high + slack) return { kind: 'problem', problem: rangeProblem(spec, shown) }
+    if (value < low - slack || value > high + slack)
+      return { kind: 'problem', problem: rangeProblem(spec, shown) }
   }
   return { kind: 'number', value }
 }
@@ -95,13 +107,37 @@ export function boxText(spec: ReadingSpec, entry: Entry, shown: string): string 
   return formatNumber(converted(reading.value, spec.unit, shown), digitsIn(shown)).replace('−', '-')
 }
 
-/** The mean of the boxes that hold a number, in the reading's unit, with how many there are and how far they spread. */
-export function meanOf(spec: ReadingSpec, entries: readonly (Entry | undefined)[]): { mean: number; count: number; spread: number } | null {
+/** Lengths of one reading further apart than this are read again [mm]: common practice, no source. */
+const MOST_APART = 3
+
+/** What the boxes of a reading come to, in the reading's unit. */
+export interface Mean {
+  mean: number
+  count: number
+  spread: number
+  /** whether they lie so far apart that the mean must wait for another reading */
+  apart: boolean
+}
+
+/** The mean of the boxes that hold a number, with how many there are and how far they spread; null while there is none. */
+export function meanOf(spec: ReadingSpec, entries: readonly (Entry | undefined)[]): Mean | null {
   const values = entries.flatMap((entry) => {
     const reading = entry && readBox(spec, entry.typed, entry.unit)
     return reading?.kind === 'number' ? [reading.value] : []
   })
   if (values.length === 0) return null
   const mean = values.reduce((sum, value) => sum + value, 0) / values.length
-  return { mean, count: values.length, spread: Math.max(...values) - Math.min(...values) }
+  const spread = Math.max(...values) - Math.min(...values)
+  const isLength = isUnit(spec.unit) && units[spec.unit].quantity === units.mm.quantity
+  // a millionth allows for the rounding of converted readings
+  return {
+    mean,
+    count: values.length,
+    spread,
+    apart: isLength && converted(spread, spec.unit, 'mm') > MOST_APART + 1e-6,
+  }
 }
+
+/** What to do with readings that lie apart: "These are 8 mm apart: read once more." Nothing for those that agree. */
+export const apartText = (mean: Mean | null, spec: ReadingSpec, shown: string): string =>
+  mean?.apart ? `These are ${showValue(mean.spread, spec.unit, shown)} apart: read once more.` : ''

@@ -7,12 +7,17 @@ export type TickState = 'open' | 'ticked' | 'changed'
 const EMPTY: Sheet = { ticks: {}, readings: {} }
 
 /** An entry of its own, not one that every object inherits ("constructor"). */
-const own = <T>(record: Readonly<Record<string, T>>, key: string): T | undefined => (Object.hasOwn(record, key) ? record[key] : undefined)
+const own = <T>(record: Readonly<Record<string, T>>, key: string): T | undefined =>
+  Object.hasOwn(record, key) ? record[key] : undefined
 
 /** A procedure's sheet in the book; empty where nothing was written yet. */
-export const sheetOf = (book: Book, procedure: string): Sheet => own(book.sheets, procedure) ?? EMPTY
+export const sheetOf = (book: Book, procedure: string): Sheet =>
+  own(book.sheets, procedure) ?? EMPTY
 
-const withSheet = (book: Book, procedure: string, sheet: Sheet): Book => ({ ...book, sheets: { ...book.sheets, [procedure]: sheet } })
+const withSheet = (book: Book, procedure: string, sheet: Sheet): Book => ({
+  ...book,
+  sheets: { ...book.sheets, [procedure]: sheet },
+})
 
 /** Whether a step that now reads as `hash` is ticked. */
 export function tickState(book: Book, procedure: string, step: string, hash: string): TickState {
@@ -22,7 +27,13 @@ export function tickState(book: Book, procedure: string, step: string, hash: str
 }
 
 /** The book with a step ticked, as it reads now, on a date (ISO 8601). */
-export function ticked(book: Book, procedure: string, step: string, hash: string, at: string): Book {
+export function ticked(
+  book: Book,
+  procedure: string,
+  step: string,
+  hash: string,
+  at: string,
+): Book {
   const sheet = sheetOf(book, procedure)
   return withSheet(book, procedure, { ...sheet, ticks: { ...sheet.ticks, [step]: { hash, at } } })
 }
@@ -30,25 +41,41 @@ export function ticked(book: Book, procedure: string, step: string, hash: string
 /** The book with a step open again. */
 export function unticked(book: Book, procedure: string, step: string): Book {
   const sheet = sheetOf(book, procedure)
-  return withSheet(book, procedure, { ...sheet, ticks: Object.fromEntries(Object.entries(sheet.ticks).filter(([id]) => id !== step)) })
+  return withSheet(book, procedure, {
+    ...sheet,
+    ticks: Object.fromEntries(Object.entries(sheet.ticks).filter(([id]) => id !== step)),
+  })
 }
 
 /** What a box holds while nothing was typed in it. */
 const BLANK: Entry = { typed: '', unit: '', value: null }
 
 /** The book with one box of a reading filled (counted from 0). */
-export function written(book: Book, procedure: string, reading: string, box: number, entry: Entry): Book {
+export function written(
+  book: Book,
+  procedure: string,
+  reading: string,
+  box: number,
+  entry: Entry,
+): Book {
   const sheet = sheetOf(book, procedure)
   const entries = [...(own(sheet.readings, reading) ?? [])]
   while (entries.length < box) entries.push(BLANK)
   entries[box] = entry
-  return withSheet(book, procedure, { ...sheet, readings: { ...sheet.readings, [reading]: entries } })
+  return withSheet(book, procedure, {
+    ...sheet,
+    readings: { ...sheet.readings, [reading]: entries },
+  })
 }
 
 /** The boxes of a reading. */
-export const entriesOf = (book: Book, procedure: string, reading: string): readonly Entry[] => own(sheetOf(book, procedure).readings, reading) ?? []
+export const entriesOf = (book: Book, procedure: string, reading: string): readonly Entry[] =>
+  own(sheetOf(book, procedure).readings, reading) ?? []
 
 /** The book without anything of one procedure. */
 export function startedAgain(book: Book, procedure: string): Book {
-  return { ...book, sheets: Object.fromEntries(Object.entries(book.sheets).filter(([id]) => id !== procedure)) }
+  return {
+    ...book,
+    sheets: Object.fromEntries(Object.entries(book.sheets).filter(([id]) => id !== procedure)),
+  }
 }

@@ -29,8 +29,14 @@ describe('readBook(text)', () => {
           id,
           fc.record(
             {
-              ticks: fc.dictionary(id, fc.record({ hash: text, at: text }, { noNullPrototype: true }), { noNullPrototype: true }),
-              readings: fc.dictionary(id, fc.array(box, { maxLength: 3 }), { noNullPrototype: true }),
+              ticks: fc.dictionary(
+                id,
+                fc.record({ hash: text, at: text }, { noNullPrototype: true }),
+                { noNullPrototype: true },
+              ),
+              readings: fc.dictionary(id, fc.array(box, { maxLength: 3 }), {
+                noNullPrototype: true,
+              }),
             },
             { noNullPrototype: true },
           ),
@@ -39,7 +45,9 @@ describe('readBook(text)', () => {
         text,
         (sheets, bike) => {
           const book: Book = { ...emptyBook('e'), bike, sheets }
-          expect(readBook(JSON.stringify(book))).toEqual({ book: JSON.parse(JSON.stringify(book)) as Book })
+          expect(readBook(JSON.stringify(book))).toEqual({
+            book: JSON.parse(JSON.stringify(book)) as Book,
+          })
         },
       ),
       { numRuns: 60 },
@@ -47,8 +55,16 @@ describe('readBook(text)', () => {
   })
   test.each([
     ['not JSON', 'hello', 'The file is not JSON. Choose the file that “Save as a file” wrote'],
-    ['another format', '{"format":"x"}', 'The file is not a bench book of this site. Choose the file that “Save as a file” wrote'],
-    ['null', 'null', 'The file is not a bench book of this site. Choose the file that “Save as a file” wrote'],
+    [
+      'another format',
+      '{"format":"x"}',
+      'The file is not a bench book of this site. Choose the file that “Save as a file” wrote',
+    ],
+    [
+      'null',
+      'null',
+      'The file is not a bench book of this site. Choose the file that “Save as a file” wrote',
+    ],
     [
       'a later version',
       JSON.stringify({ ...emptyBook(), version: 2 }),
@@ -56,16 +72,25 @@ describe('readBook(text)', () => {
     ],
     [
       'a number where words belong',
-      JSON.stringify({ ...emptyBook(), sheets: { a: { ticks: {}, readings: { b: [{ typed: 5, unit: 'mm', value: null }] } } } }),
+      JSON.stringify({
+        ...emptyBook(),
+        sheets: { a: { ticks: {}, readings: { b: [{ typed: 5, unit: 'mm', value: null }] } } },
+      }),
       'The file does not hold together at “sheets › a › readings › b › 0 › typed”. Nothing of it was used: save it again where it came from',
     ],
-    ['a file beyond all measure', ' '.repeat(1_000_001), 'The file is larger than a bench book can be. Choose the file that “Save as a file” wrote'],
+    [
+      'a file beyond all measure',
+      ' '.repeat(1_000_001),
+      'The file is larger than a bench book can be. Choose the file that “Save as a file” wrote',
+    ],
   ])('readBook says what is wrong with %s', (_, text, problem) => {
     expect(readBook(text)).toEqual({ problem })
   })
   test('readBook refuses names that reach into an object’s own works', () => {
     expect(
-      readBook('{"format":"witness-mark-bench-book","version":1,"edition":"","bike":"","sheets":{"__proto__":{"ticks":{},"readings":{}}}}'),
+      readBook(
+        '{"format":"witness-mark-bench-book","version":1,"edition":"","bike":"","sheets":{"__proto__":{"ticks":{},"readings":{}}}}',
+      ),
     ).not.toHaveProperty('book.sheets.__proto__.ticks')
     expect({}).not.toHaveProperty('ticks')
   })
@@ -86,7 +111,14 @@ describe('tickState(book, procedure, step, hash)', () => {
     expect(tickState(book, 'constructor', 'toString', 'abc')).toBe('open')
   })
   test('tickState is open again after unticked', () => {
-    expect(tickState(unticked(filled(), 'record-a-baseline', 'read-the-marks'), 'record-a-baseline', 'read-the-marks', 'abc')).toBe('open')
+    expect(
+      tickState(
+        unticked(filled(), 'record-a-baseline', 'read-the-marks'),
+        'record-a-baseline',
+        'read-the-marks',
+        'abc',
+      ),
+    ).toBe('open')
   })
 })
 
@@ -96,6 +128,9 @@ describe('startedAgain(book, procedure)', () => {
     expect(countBook(startedAgain(book, 'record-a-baseline'))).toEqual({ readings: 0, ticks: 1 })
   })
   test('written fills a later box and leaves the ones before it blank', () => {
-    expect(filled().sheets['record-a-baseline']!.readings['markLeft']).toEqual([{ typed: '', unit: '', value: null }, entry])
+    expect(filled().sheets['record-a-baseline']!.readings['markLeft']).toEqual([
+      { typed: '', unit: '', value: null },
+      entry,
+    ])
   })
 })

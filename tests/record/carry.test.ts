@@ -1,10 +1,8 @@
 import { describe, expect, test } from 'vitest'
-import type { Definition } from '../../src/calculators/define.ts'
-import { defaultsOf, evaluate } from '../../src/calculators/evaluate.ts'
+import type { WholeCalculator } from '../../src/machine/calculator.ts'
+import { defaultsOf, evaluate } from '../../src/machine/evaluate.ts'
 import { loadCalculator } from '../../src/calculators/index.ts'
-import { decodeLink, encodeLink } from '../../src/calculators/link.ts'
-import { createSay } from '../../src/calculators/say.ts'
-import { METRIC } from '../../src/calculators/unit-choice.ts'
+import { decodeLink, encodeLink } from '../../src/machine/link.ts'
 import { emptyBook } from '../../src/record/book.ts'
 import type { Book } from '../../src/record/book.ts'
 import { carry } from '../../src/record/carry.ts'
@@ -16,7 +14,15 @@ import { told } from '../../src/record/told.ts'
 
 const length = (procedure: string, id: string, calculator?: string, input?: string): Taken => ({
   procedure,
-  spec: { id, label: id, quantity: 'length', unit: 'mm', range: [0, 900], repeat: 3, ...(calculator && input && { to: { calculator, input } }) },
+  spec: {
+    id,
+    label: id,
+    quantity: 'length',
+    unit: 'mm',
+    range: [0, 900],
+    repeat: 3,
+    ...(calculator && input && { to: { calculator, input } }),
+  },
 })
 
 const all: Taken[] = [
@@ -35,28 +41,62 @@ const all: Taken[] = [
 function fill(values: Readonly<Record<string, readonly string[]>>, unit = 'mm'): Book {
   return Object.entries(values).reduce((book, [name, typed]) => {
     const taken = all.find(({ spec }) => spec.id === name)!
-    return typed.reduce((each, text, box) => written(each, taken.procedure, name, box, entryOf(taken.spec, text, unit)), book)
+    return typed.reduce(
+      (each, text, box) =>
+        written(each, taken.procedure, name, box, entryOf(taken.spec, text, unit)),
+      book,
+    )
   }, emptyBook())
 }
 
-const sag: Definition = await loadCalculator('sag')
-const marks: Definition = await loadCalculator('marks')
-const READ = { frontTravel: ['120'], extended: ['150', '151', '149'], riderSettledDown: ['112'], riderSettledUp: ['118,0'] }
+const sag: WholeCalculator = loadCalculator('sag')
+const marks: WholeCalculator = loadCalculator('marks')
+const READ = {
+  frontTravel: ['120'],
+  extended: ['150', '151', '149'],
+  riderSettledDown: ['112'],
+  riderSettledUp: ['118,0'],
+}
 
 describe('carry(definition, procedure, readings, book)', () => {
   test('carry takes the means, and a link with them opens the same values', () => {
     const { given, complete, refused } = carry(sag, 'measure-front-sag', all, fill(READ))
     expect(given).toEqual({ travel: 120, extended: 150, settledDown: 112, settledUp: 118 })
     expect({ complete, refused }).toEqual({ complete: true, refused: [] })
-    expect(decodeLink(sag, encodeLink(sag, { ...defaultsOf(sag), ...given }), []).given).toMatchObject(given)
+    expect(
+      decodeLink(sag, encodeLink(sag, { ...defaultsOf(sag), ...given }), []).given,
+    ).toMatchObject(given)
   })
   test('carry converts what was read in inches: 5.9 in are 149.86 mm', () => {
-    expect(carry(sag, 'measure-front-sag', all, fill({ extended: ['5.9'] }, 'in')).given).toEqual({ extended: 149.86 })
+    expect(carry(sag, 'measure-front-sag', all, fill({ extended: ['5.9'] }, 'in')).given).toEqual({
+      extended: 149.86,
+    })
   })
   test('carry names a value that the calculator’s field refuses, and leaves it out', () => {
     const { given, refused } = carry(sag, 'measure-front-sag', all, fill({ frontTravel: ['20'] }))
     expect(given).toEqual({})
     expect(refused).toEqual(['Full travel must be between 50 and 350\u00a0mm'])
+  })
+  test('carry holds a reading back whose boxes lie too far apart, and puts no earlier one in its place', () => {
+    const { given, complete, refused } = carry(
+      sag,
+      'measure-front-sag',
+      all,
+      fill({ ...READ, riderSettledUp: ['118', '118', '98'] }),
+    )
+    expect(given).toEqual({ travel: 120, extended: 150, settledDown: 112 })
+    expect({ complete, refused }).toEqual({
+      complete: false,
+      refused: ['riderSettledUp, whose readings lie too far apart'],
+    })
+    const corrected = {
+      markLeft: ['115'],
+      markLeftAfter: ['121'],
+      markLeftCorrected: ['116', '125'],
+    }
+    expect(carry(marks, 'check-against-the-mark', all, fill(corrected)).given).toEqual({
+      beforeLeft: 115,
+    })
   })
   test('carry is not complete while a reading that is asked for at first is missing', () => {
     expect(carry(sag, 'measure-front-sag', all, fill({ extended: ['150'] })).complete).toBe(false)
@@ -82,18 +122,31 @@ describe('carry(definition, procedure, readings, book)', () => {
   })
 })
 
-describe('told(definition, evaluation, …)', () => {
-  const say = createSay(METRIC)
-  const tell = (definition: Definition, given: Readonly<Record<string, number>>) =>
-    told(definition, evaluate(definition, given, { bikes: {} }), given, defaultsOf(definition), say)
+describe('told(evaluation)', () => {
+  const tell = (definition: WholeCalculator, given: Readonly<Record<string, number>>) =>
+    told(evaluate(definition, { ...defaultsOf(definition), ...given }, { bikes: {} }))
   test('told gives the sag against the window: 150 − (112 + 118)/2 = 35 mm of 120 mm is 29 %', () => {
-    expect(tell(sag, carry(sag, 'measure-front-sag', all, fill(READ)).given as Record<string, number>)[0]).toBe(
-      'Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window used is 25 to 33\u00a0%: inside the window.',
+    expect(
+      tell(
+        sag,
+        carry(sag, 'measure-front-sag', all, fill(READ)).given as Record<string, number>,
+      )[0],
+    ).toBe(
+      'Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window is 25 to 33\u00a0%: inside the window.',
     )
   })
   test('told says that a window is the reader’s own', () => {
-    expect(tell(sag, { travel: 120, extended: 150, settledDown: 112, settledUp: 118, windowLow: 10, windowHigh: 20 })[0]).toBe(
-      'Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window you set is 10 to 20\u00a0%: more sag than the window.',
+    expect(
+      tell(sag, {
+        travel: 120,
+        extended: 150,
+        settledDown: 112,
+        settledUp: 118,
+        windowLow: 10,
+        windowHigh: 20,
+      })[0],
+    ).toBe(
+      'Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window is 10 to 20\u00a0%: more sag than the window.',
     )
   })
   test('told gives the reason where readings contradict one another', () => {
@@ -108,6 +161,11 @@ describe('pairs(readings, book)', () => {
     expect(pairs(all, fill({ markLeft: ['115', '116'], markLeftAfter: ['121'] }))).toEqual([
       { id: 'markLeft', label: 'markLeft', unit: 'mm', before: 115.5, after: 121 },
     ])
+  })
+  test('pairs leaves out a reading whose boxes lie too far apart', () => {
+    expect(pairs(all, fill({ markLeft: ['115', '116'], markLeftAfter: ['121', '128'] }))).toEqual(
+      [],
+    )
   })
   test('pairs leaves out a reading with one side only', () => {
     expect(pairs(all, fill({ markLeft: ['115'] }))).toEqual([])

@@ -1,9 +1,11 @@
 import { describe, expect, test } from 'vitest'
-import { stepHash } from '../../src/record/step-hash.ts'
+import { stepHash } from '../../src/record/stepHash.ts'
 
 describe('stepHash(step)', () => {
   test('stepHash of equal words is equal, whatever the line breaks', () => {
-    expect(stepHash({ do: 'Wipe the  tube\nclean.', cautions: [] })).toBe(stepHash({ do: 'Wipe the tube clean. ', cautions: [] }))
+    expect(stepHash({ do: 'Wipe the  tube\nclean.', cautions: [] })).toBe(
+      stepHash({ do: 'Wipe the tube clean. ', cautions: [] }),
+    )
   })
 
   test.each([

@@ -14,7 +14,14 @@ const MASK = 0xffffffffffffffffn
  * reads differently in a later edition is not taken for done. Line breaks and runs of spaces don't count.
  */
 export function stepHash(step: StepText): string {
-  const text = [step.do, step.detail ?? '', step.cautions.join(' ')].map((part) => part.replace(/\s+/g, ' ').trim()).join('\n')
+  const text = [step.do, step.detail ?? '', step.cautions.join(' ')]
+    .map((part) => part.replace(/\s+/g, ' ').trim())
+    .join('\n')
+  return fingerprint(text)
+}
+
+/** FNV-1a, 64 bits, of a text, in base 36. */
+export function fingerprint(text: string): string {
   let hash = OFFSET
   for (const byte of new TextEncoder().encode(text)) hash = ((hash ^ BigInt(byte)) * PRIME) & MASK
   return hash.toString(36)
