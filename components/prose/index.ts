@@ -5,12 +5,14 @@ import Caution from './Caution.astro'
 import Derivation from './Derivation.astro'
 import Figure from './Figure.astro'
 import Link from './Link.astro'
+import Near from './Near.astro'
 import Open from './Open.astro'
 import Option from './Option.astro'
 import Predict from './Predict.astro'
 import Recall from './Recall.astro'
 import SelfCheck from './SelfCheck.astro'
 import Source from './Source.astro'
+import Story from './Story.astro'
 import Symbols from './Symbols.astro'
 import Term from './Term.astro'
 import Value from './Value.astro'
@@ -29,12 +31,14 @@ export const prose = {
   Caution,
   Derivation,
   Figure,
+  Near,
   Open,
   Option,
   Predict,
   Recall,
   SelfCheck,
   Source,
+  Story,
   Symbols,
   Term,
   Value,

@@ -1,8 +1,0 @@
-import { getCollection } from 'astro:content'
-import type { BikeSpec } from '../../src/calculators/bikes.ts'
-
-/** The invented bikes by id, as calculators take them. */
-export async function loadBikes(): Promise<Record<string, BikeSpec>> {
-  const entries = await getCollection('bikes')
-  return Object.fromEntries(entries.sort((a, b) => a.data.mass - b.data.mass).map(({ id, data }) => [id, { id, ...data } as BikeSpec]))
-}
