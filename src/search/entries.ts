@@ -1,4 +1,4 @@
-import type { Entry } from './lexicon.ts'
+import type { Entry, Kind } from './lexicon.ts'
 import { stem } from './stem.ts'
 import { wordsOf } from './words.ts'
 
@@ -9,6 +9,7 @@ export type SourceEntry = Omit<Entry, 'id'> & { text?: string }
 export interface LexiconSource {
   stop: readonly string[]
   light: readonly string[]
+  english: readonly string[]
   synonyms: readonly (readonly string[])[]
   entries: readonly SourceEntry[]
 }
@@ -19,6 +20,7 @@ interface Item<Data> {
 }
 type Titled = { title: string; words: readonly string[] }
 type Cause = { cause: string; measure: string; shows: string }
+type Told = { says: string; answer: string }
 
 /** The parts of the content that search knows by title and other words. */
 export interface Searched {
@@ -27,8 +29,15 @@ export interface Searched {
   procedures: readonly Item<Titled>[]
   calculators: readonly Item<Titled>[]
   lessons: readonly Item<Titled>[]
+  jobs: readonly Item<Titled>[]
   glossary: readonly Item<{ term: string; also: readonly string[]; short: string }>[]
-  symptoms: readonly Item<{ feel: string; also: readonly string[]; causes: readonly Cause[]; stop?: string | undefined }>[]
+  symptoms: readonly Item<{
+    feel: string
+    also: readonly string[]
+    told?: readonly Told[]
+    causes: readonly Cause[]
+    stop?: string | undefined
+  }>[]
 }
 
 const sentences = (texts: readonly (string | undefined)[]): string =>
@@ -37,7 +46,8 @@ const sentences = (texts: readonly (string | undefined)[]): string =>
     .map((text) => text.replace(/[.?]?$/, '.'))
     .join(' ')
 
-const alsoKnownAs = (names: readonly string[]): string | undefined => (names.length > 0 ? `Also: ${names.join(', ')}` : undefined)
+const alsoKnownAs = (names: readonly string[]): string | undefined =>
+  names.length > 0 ? `Also: ${names.join(', ')}` : undefined
 
 const overviews: readonly SourceEntry[] = [
   {
@@ -54,6 +64,34 @@ const overviews: readonly SourceEntry[] = [
     names: ['symptoms', 'fault finding', 'troubleshooting', 'problems'],
     text: 'From what you feel to a measurement that tells the causes apart.',
   },
+  {
+    url: 'jobs/',
+    kind: 'job',
+    title: 'Job cards',
+    names: ['job card', 'work order', 'workshop cards', 'what a suspension job involves'],
+    text: 'One piece of work on one bike, from booking in to the follow-up, on one card that you can print.',
+  },
+  {
+    url: 'wrong-ideas/',
+    kind: 'chapter',
+    title: 'Wrong ideas',
+    names: ['misconceptions', 'common misconceptions', 'myths', 'mistakes people believe'],
+    text: 'What is often said about suspension and is not so, each with its answer.',
+  },
+  {
+    url: 'formulas/',
+    kind: 'chapter',
+    title: 'Formulas',
+    names: ['all formulas', 'list of formulas', 'equations'],
+    text: 'Every formula of this site, with its symbols, its derivation and its source.',
+  },
+  {
+    url: 'sources/',
+    kind: 'chapter',
+    title: 'Sources',
+    names: ['references', 'bibliography', 'literature'],
+    text: 'What this site’s numbers and claims come from.',
+  },
 ]
 
 /** An id is a short name too, `steering-modes` for a page that asks what trail is for, unless the title has all its words. */
@@ -63,54 +101,55 @@ function shortName(id: string, title: string): string[] {
   return words.every((word) => known.has(stem(word))) ? [] : [words.join(' ')]
 }
 
+/** What is known by its own page: title, other names by id, and search words. */
+const pageEntry =
+  (folder: string, kind: Kind) =>
+  ({ id, data }: Item<Titled & { signal?: string }>): SourceEntry => ({
+    url: `${folder}/${id}/`,
+    kind,
+    title: data.title,
+    names: [...shortName(id, data.title), ...data.words],
+    ...(data.signal !== undefined && { signal: data.signal }),
+  })
+
+const chapterEntry = ({ id, data }: Searched['chapters'][number]): SourceEntry => ({
+  url: `chapters/${id}/`,
+  kind: 'chapter',
+  title: data.title,
+  names: [data.name, ...shortName(id, `${data.title} ${data.name}`), ...data.words, ...data.wrong],
+})
+
+const termEntry = ({ id, data }: Searched['glossary'][number]): SourceEntry => ({
+  url: `glossary/#${id}`,
+  kind: 'glossary',
+  title: data.term,
+  names: data.also,
+  text: sentences([data.term, data.short, alsoKnownAs(data.also)]),
+})
+
+const symptomEntry = ({ id, data }: Searched['symptoms'][number]): SourceEntry => ({
+  url: `symptoms/${id}/`,
+  kind: 'symptom',
+  title: data.feel,
+  names: data.also,
+  text: sentences([
+    data.feel,
+    alsoKnownAs(data.also),
+    ...(data.told ?? []).flatMap(({ says, answer }) => [says, answer]),
+    ...data.causes.flatMap(({ cause, measure, shows }) => [cause, measure, shows]),
+    data.stop,
+  ]),
+})
+
 /** All entries, in the order of their kinds. */
-export function entriesOf({ chapters, cautions, procedures, calculators, lessons, glossary, symptoms }: Searched): SourceEntry[] {
-  return [
-    ...chapters.map(({ id, data }) => ({
-      url: `chapters/${id}/`,
-      kind: 'chapter' as const,
-      title: data.title,
-      names: [data.name, ...shortName(id, `${data.title} ${data.name}`), ...data.words, ...data.wrong],
-    })),
-    ...procedures.map(({ id, data }) => ({
-      url: `procedures/${id}/`,
-      kind: 'procedure' as const,
-      title: data.title,
-      names: [...shortName(id, data.title), ...data.words],
-    })),
-    ...cautions.map(({ id, data }) => ({
-      url: `cautions/${id}/`,
-      kind: 'caution' as const,
-      title: data.title,
-      names: [...shortName(id, data.title), ...data.words],
-      signal: data.signal,
-    })),
-    ...calculators.map(({ id, data }) => ({
-      url: `calculators/${id}/`,
-      kind: 'calculator' as const,
-      title: data.title,
-      names: [...shortName(id, data.title), ...data.words],
-    })),
-    ...lessons.map(({ id, data }) => ({
-      url: `lessons/${id}/`,
-      kind: 'lesson' as const,
-      title: data.title,
-      names: [...shortName(id, data.title), ...data.words],
-    })),
-    ...glossary.map(({ id, data }) => ({
-      url: `glossary/#${id}`,
-      kind: 'glossary' as const,
-      title: data.term,
-      names: data.also,
-      text: sentences([data.term, data.short, alsoKnownAs(data.also)]),
-    })),
-    ...symptoms.map(({ id, data }) => ({
-      url: `symptoms/#${id}`,
-      kind: 'symptom' as const,
-      title: data.feel,
-      names: data.also,
-      text: sentences([data.feel, alsoKnownAs(data.also), ...data.causes.flatMap(({ cause, measure, shows }) => [cause, measure, shows]), data.stop]),
-    })),
-    ...overviews,
-  ]
-}
+export const entriesOf = (searched: Searched): SourceEntry[] => [
+  ...searched.chapters.map(chapterEntry),
+  ...searched.procedures.map(pageEntry('procedures', 'procedure')),
+  ...searched.jobs.map(pageEntry('jobs', 'job')),
+  ...searched.cautions.map(pageEntry('cautions', 'caution')),
+  ...searched.calculators.map(pageEntry('calculators', 'calculator')),
+  ...searched.lessons.map(pageEntry('lessons', 'lesson')),
+  ...searched.glossary.map(termEntry),
+  ...searched.symptoms.map(symptomEntry),
+  ...overviews,
+]

@@ -25,6 +25,8 @@ export interface Section extends Passage {
 const LENGTH = 28
 /** A passage begins at its sentence if that began no earlier than this many words before the first word found. */
 const LEAD_IN = 8
+/** What a number in sight is worth in a passage that answers “how much”, beside 1 for a word of the question. */
+const NUMBER = 0.4
 const MOST_SECTIONS = 3
 /** A text of no more words than this is shown from its beginning. */
 const SHORT_TEXT = 60
@@ -32,14 +34,18 @@ const SHORT_TEXT = 60
 const TITLE_WITHIN = 30
 
 /** Whether a run of roots stands at a place of the text, given the roots of its words. */
-const standsAt = (run: readonly string[], texts: readonly (readonly string[])[], at: number): boolean =>
-  run.every((root, index) => texts[at + index]?.some((other) => agree(root, other) > 0))
+const standsAt = (
+  run: readonly string[],
+  texts: readonly (readonly string[])[],
+  at: number,
+): boolean => run.every((root, index) => texts[at + index]?.some((other) => agree(root, other) > 0))
 
 /** For each word of the text, the concepts that it names; a phrase is named only where its words stand side by side. */
 function conceptsAt(words: readonly string[], { concepts }: Query): number[][] {
   const known = new Map<string, string[]>()
   const roots = words.map((word) => {
-    const seen = known.get(word) ?? [...wordsOf(word), ...wordsOf(word.replace(/[-/]/g, ' '))].map(stem)
+    const seen =
+      known.get(word) ?? [...wordsOf(word), ...wordsOf(word.replace(/[-/]/g, ' '))].map(stem)
     known.set(word, seen)
     return seen
   })
@@ -48,7 +54,8 @@ function conceptsAt(words: readonly string[], { concepts }: Query): number[][] {
     for (const { roots: run } of alternatives) {
       for (const at of words.keys()) {
         if (!standsAt(run, roots, at)) continue
-        for (let word = at; word < at + run.length; word++) if (!named[word]?.includes(index)) named[word]?.push(index)
+        for (let word = at; word < at + run.length; word++)
+          if (!named[word]?.includes(index)) named[word]?.push(index)
       }
     }
   }
@@ -58,7 +65,8 @@ function conceptsAt(words: readonly string[], { concepts }: Query): number[][] {
 const endsSentence = (word: string): boolean => /[.?:]$/.test(word)
 
 function beginning(words: readonly string[], from: number, first: number): number {
-  for (let at = first; at >= Math.max(from, first - LEAD_IN); at--) if (at === from || endsSentence(words[at - 1] ?? '')) return at
+  for (let at = first; at >= Math.max(from, first - LEAD_IN); at--)
+    if (at === from || endsSentence(words[at - 1] ?? '')) return at
   return Math.max(from, first - 3)
 }
 
@@ -79,7 +87,10 @@ function pieces(words: readonly string[], found: readonly boolean[]): Piece[] {
 }
 
 /** How much of the query some words name, and how many of them it takes. */
-function gathered(named: readonly number[][], concepts: Query['concepts']): { weight: number; span: number } {
+function gathered(
+  named: readonly number[][],
+  concepts: Query['concepts'],
+): { weight: number; span: number } {
   const seen = new Set<number>()
   let span = 0
   for (const [at, indexes] of named.entries()) {
@@ -91,19 +102,32 @@ function gathered(named: readonly number[][], concepts: Query['concepts']): { we
 }
 
 /** The narrowest stretch between two places that names most of the query. */
-function best(words: readonly string[], named: readonly number[][], from: number, to: number, { concepts }: Query): Passage {
+function best(
+  words: readonly string[],
+  named: readonly number[][],
+  from: number,
+  to: number,
+  { concepts, number }: Query,
+): Passage {
   const weight = concepts.reduce((sum, concept) => sum + concept.weight, 0) || 1
   let first = from
   let most = { weight: 0, span: 0 }
+  let worth = 0
   for (let at = from; at < to; at++) {
     if (named[at]?.length === 0) continue
-    const here = gathered(named.slice(at, Math.min(to, at + LENGTH - LEAD_IN)), concepts)
-    if (here.weight > most.weight || (here.weight === most.weight && here.span < most.span)) [most, first] = [here, at]
+    const until = Math.min(to, at + LENGTH - LEAD_IN)
+    const here = gathered(named.slice(at, until), concepts)
+    const told = number && words.slice(at, until).some((word) => /\d/.test(word)) ? NUMBER : 0
+    if (here.weight + told > worth || (here.weight + told === worth && here.span < most.span))
+      [most, first, worth] = [here, at, here.weight + told]
   }
-  const begin = to - from <= SHORT_TEXT && to === words.length ? from : beginning(words, from, first)
+  const begin =
+    to - from <= SHORT_TEXT && to === words.length ? from : beginning(words, from, first)
   const end = Math.min(to, begin + LENGTH)
   const shown = words.slice(begin, end)
-  const found = shown.map((_, index) => (named[begin + index] ?? []).some((index) => (concepts[index]?.weight ?? 0) === 1))
+  const found = shown.map((_, index) =>
+    (named[begin + index] ?? []).some((index) => (concepts[index]?.weight ?? 0) === 1),
+  )
   const text = pieces(shown, found)
   if (end < to) text.push({ text: ' …', found: false })
   return { pieces: text, share: most.weight / weight }
@@ -120,20 +144,34 @@ function afterTitle(words: readonly string[], title: string): number {
 }
 
 /** The best passage of a page, and of its sections under headings with an id those that answer best. */
-export function passages({ content, anchors }: Fragment, title: string, query: Query): { passage: Passage; sections: Section[] } {
+export function passages(
+  { content, anchors }: Fragment,
+  title: string,
+  query: Query,
+): { passage: Passage; sections: Section[] } {
   const words = content.split(/\s+/)
   const named = conceptsAt(words, query)
   const headings = anchors.filter(({ element, text }) => /^h[2-4]$/.test(element) && text)
   const from = Math.min(afterTitle(words, title), words.length - 1)
-  const sections = headings.map(({ id, text = '', location }, index): Section & { inHeading: number } => {
-    const after = location + text.trim().split(/\s+/).length
-    const to = headings[index + 1]?.location ?? words.length
-    const inHeading = new Set(named.slice(location, after).flat()).size
-    return { id, heading: text.trim(), inHeading, ...best(words, named, after, Math.max(after, to), query) }
-  })
+  const sections = headings.map(
+    ({ id, text = '', location }, index): Section & { inHeading: number } => {
+      const after = location + text.trim().split(/\s+/).length
+      const to = headings[index + 1]?.location ?? words.length
+      const inHeading = new Set(named.slice(location, after).flat()).size
+      return {
+        id,
+        heading: text.trim(),
+        inHeading,
+        ...best(words, named, after, Math.max(after, to), query),
+      }
+    },
+  )
   const passage = best(words, named, from, words.length, query)
   const good = sections
     .filter(({ share, inHeading }) => share > 0 && (inHeading > 0 || share >= 0.99 * passage.share))
     .sort((a, b) => b.share + b.inHeading - a.share - a.inHeading)
-  return { passage, sections: good.slice(0, MOST_SECTIONS).map(({ inHeading: _, ...section }) => section) }
+  return {
+    passage,
+    sections: good.slice(0, MOST_SECTIONS).map(({ inHeading: _, ...section }) => section),
+  }
 }

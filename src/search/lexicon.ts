@@ -1,7 +1,8 @@
 import { stem } from './stem.ts'
 import { wordsOf } from './words.ts'
 
-export type Kind = 'chapter' | 'procedure' | 'caution' | 'calculator' | 'lesson' | 'glossary' | 'symptom'
+export type Kind =
+  'chapter' | 'procedure' | 'job' | 'caution' | 'calculator' | 'lesson' | 'glossary' | 'symptom'
 
 /** One thing that can be found. */
 export interface Entry {
@@ -22,6 +23,8 @@ export interface LexiconFile {
   stop: readonly string[]
   /** words that count a quarter */
   light: readonly string[]
+  /** words of the language that no page has and that are not to be taken for slips */
+  english: readonly string[]
   /** groups of words and phrases that should find one another, the site's own word first */
   synonyms: readonly (readonly string[])[]
   /** every word of the site that a typing error may be meant for, in its most used form, the most used first, with a space between */
@@ -39,11 +42,14 @@ export interface Phrase {
 export interface Lexicon {
   stop: ReadonlySet<string>
   light: ReadonlySet<string>
+  english: ReadonlySet<string>
   groups: readonly (readonly string[])[]
   /** phrases by their first root, the longest first */
   phrases: ReadonlyMap<string, readonly Phrase[]>
   words: readonly string[]
   roots: ReadonlySet<string>
+  /** roots of the words of three letters or more that stand on the site */
+  onSite: ReadonlySet<string>
   entries: ReadonlyMap<string, Entry>
 }
 
@@ -56,7 +62,9 @@ function phrasesByFirstRoot(groups: readonly (readonly string[])[]): Map<string,
       if (first === undefined) continue
       byRoot.set(
         first,
-        [...(byRoot.get(first) ?? []), { roots, said, group }].sort((a, b) => b.roots.length - a.roots.length),
+        [...(byRoot.get(first) ?? []), { roots, said, group }].sort(
+          (a, b) => b.roots.length - a.roots.length,
+        ),
       )
     }
   }
@@ -69,10 +77,12 @@ export function prepareLexicon(file: LexiconFile): Lexicon {
   return {
     stop: new Set(file.stop.flatMap(wordsOf)),
     light: new Set(file.light.flatMap(wordsOf)),
+    english: new Set(file.english),
     groups: file.synonyms,
     phrases: phrasesByFirstRoot(file.synonyms),
     words,
     roots: new Set([...words, ...file.synonyms.flat().flatMap(wordsOf)].map(stem)),
+    onSite: new Set(words.map(stem)),
     entries: new Map(file.entries.map((entry) => [entry.id, entry])),
   }
 }

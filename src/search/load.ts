@@ -1,10 +1,8 @@
+import { base } from '../base.ts'
 import { find } from './find.ts'
 import type { Found, TextIndex } from './find.ts'
 import { prepareLexicon } from './lexicon.ts'
 import type { Kind, Lexicon, LexiconFile } from './lexicon.ts'
-
-/** Base path of the site with a slash at its end. */
-export const base = import.meta.env.BASE_URL.replace(/\/?$/, '/')
 
 interface Ready {
   index: TextIndex
@@ -36,7 +34,10 @@ let ready: Promise<Ready> | undefined
 
 /** Loads the index and the vocabulary, once; a failure is forgotten, so that the next call tries again. */
 export function loadSearch(): Promise<Ready> {
-  ready ??= Promise.all([loadIndex(), loadLexicon()]).then(([index, lexicon]) => ({ index, lexicon }))
+  ready ??= Promise.all([loadIndex(), loadLexicon()]).then(([index, lexicon]) => ({
+    index,
+    lexicon,
+  }))
   ready.catch(() => (ready = undefined))
   return ready
 }

@@ -13,7 +13,9 @@ const LEAST_ROOT = 5
 export function agree(a: string, b: string): number {
   if (a === b) return 1
   const [short, long] = a.length < b.length ? [a, b] : [b, a]
-  return short.length >= LEAST_ROOT && long.length - short.length <= 4 && long.startsWith(short) ? OTHER_FORM : 0
+  return short.length >= LEAST_ROOT && long.length - short.length <= 4 && long.startsWith(short)
+    ? OTHER_FORM
+    : 0
 }
 
 function containsRun(roots: readonly string[], run: readonly string[]): boolean {
@@ -21,7 +23,10 @@ function containsRun(roots: readonly string[], run: readonly string[]): boolean 
 }
 
 /** How well the words of one alternative stand in a title (by roots): 1 for all of them side by side, 0 for none; and which of the title's roots they are. */
-export function inTitle({ roots, nearness }: Alternative, title: readonly string[]): { score: number; covers: readonly string[] } {
+export function inTitle(
+  { roots, nearness }: Alternative,
+  title: readonly string[],
+): { score: number; covers: readonly string[] } {
   const covers: string[] = []
   let agreement = 0
   for (const root of roots) {
@@ -35,7 +40,10 @@ export function inTitle({ roots, nearness }: Alternative, title: readonly string
 }
 
 /** The best of a concept's alternatives in a title, and which of the title's words it accounts for. */
-export function conceptInTitle(concept: Concept, title: readonly string[]): { score: number; covers: readonly string[] } {
+export function conceptInTitle(
+  concept: Concept,
+  title: readonly string[],
+): { score: number; covers: readonly string[] } {
   let most: { score: number; covers: readonly string[] } = { score: 0, covers: [] }
   for (const alternative of concept.alternatives) {
     const here = inTitle(alternative, title)

@@ -1,6 +1,7 @@
+import { base } from '../base.ts'
 import type { Found } from './find.ts'
 import { readKinds } from './kinds.ts'
-import { base, loadSearch, searchSite } from './load.ts'
+import { loadSearch, searchSite } from './load.ts'
 import { addPassages, resultItem } from './result.ts'
 import { sayCorrections, sayCount } from './say.ts'
 
@@ -31,7 +32,8 @@ function keepInAddress(text: string, kind: string): void {
   history.replaceState(null, '', `${location.pathname}${words.size > 0 ? `?${words}` : ''}`)
 }
 
-const worthShowing = ({ ranked }: Found): Found['ranked'] => ranked.filter(({ score }) => score >= WORTH_SHOWING * (ranked[0]?.score ?? 0))
+const worthShowing = ({ ranked }: Found): Found['ranked'] =>
+  ranked.filter(({ score }) => score >= WORTH_SHOWING * (ranked[0]?.score ?? 0))
 
 /** The items of some results; waits for their passages, but not for long, and lets late ones come in by themselves. */
 async function items({ query, ranked, load }: Found): Promise<HTMLLIElement[]> {
@@ -40,7 +42,10 @@ async function items({ query, ranked, load }: Found): Promise<HTMLLIElement[]> {
     const [item, fragment] = [made[index], await load(entry.id)]
     if (item && fragment) addPassages(item, entry, fragment, query, base)
   })
-  await Promise.race([Promise.allSettled(filled), new Promise((done) => setTimeout(done, PATIENCE_MS))])
+  await Promise.race([
+    Promise.allSettled(filled),
+    new Promise((done) => setTimeout(done, PATIENCE_MS)),
+  ])
   return made
 }
 

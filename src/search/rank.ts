@@ -24,7 +24,16 @@ const COVERAGE = 0.5
 const COVERED = 0.2
 
 /** For the words of their titles, what to do and what can hurt come before what explains. */
-const KIND: Record<Kind, number> = { procedure: 1.25, caution: 1.25, symptom: 1.1, glossary: 1.1, calculator: 1.05, lesson: 1, chapter: 1 }
+const KIND: Record<Kind, number> = {
+  procedure: 1.25,
+  job: 1.1,
+  caution: 1.25,
+  symptom: 1.1,
+  glossary: 1.1,
+  calculator: 1.05,
+  lesson: 1,
+  chapter: 1,
+}
 
 interface Titled {
   roots: readonly string[]
@@ -66,23 +75,50 @@ function inTitles(entry: Entry, query: Query, lexicon: Lexicon): InTitles {
   const exact = titlesOf(entry, lexicon).map(({ roots, bare, factor, exact }) => {
     const found = query.concepts.map((concept) => conceptInTitle(concept, roots))
     const covered = bare.filter((root) => found.some(({ covers }) => covers.includes(root))).length
-    return { share: bare.length === 0 ? 0 : covered / bare.length, factor, exact, concepts: found.map(({ score }) => score) }
+    return {
+      share: bare.length === 0 ? 0 : covered / bare.length,
+      factor,
+      exact,
+      concepts: found.map(({ score }) => score),
+    }
   })
-  return { exact, concepts: query.concepts.map((_, index) => Math.max(0, ...exact.map(({ factor, concepts }) => factor * (concepts[index] ?? 0)))) }
+  return {
+    exact,
+    concepts: query.concepts.map((_, index) =>
+      Math.max(0, ...exact.map(({ factor, concepts }) => factor * (concepts[index] ?? 0))),
+    ),
+  }
 }
 
-const conceptScore = (title: number, text: number, kind: Kind): number => Math.max(title * KIND[kind] + TEXT_BESIDE_TITLE * text, TEXT * text)
+const conceptScore = (title: number, text: number, kind: Kind): number =>
+  Math.max(title * KIND[kind] + TEXT_BESIDE_TITLE * text, TEXT * text)
 
 /** Puts the entries in order: a title before another name, a name before the text, and a title that the query exhausts before one that has more words. `lean` favours a kind. */
-export function rank({ query, rarity, inText }: Weighed, lexicon: Lexicon, lean: (kind: Kind) => number = () => 1): Ranked[] {
+export function rank(
+  { query, rarity, inText }: Weighed,
+  lexicon: Lexicon,
+  lean: (kind: Kind) => number = () => 1,
+): Ranked[] {
   const most = rarity.reduce((sum, value) => sum + value, 0) || 1
-  const weighed = (values: readonly number[]): number => values.reduce((sum, value, index) => sum + value * (rarity[index] ?? 0), 0) / most
+  const weighed = (values: readonly number[]): number =>
+    values.reduce((sum, value, index) => sum + value * (rarity[index] ?? 0), 0) / most
   const scored = [...lexicon.entries.values()].map((entry) => {
     const titles = inTitles(entry, query, lexicon)
-    const concepts = query.concepts.map((_, index) => conceptScore(titles.concepts[index] ?? 0, inText[index]?.get(entry.id) ?? 0, entry.kind))
-    const exact = Math.max(0, ...titles.exact.map((title) => title.share * title.exact * weighed(title.concepts)))
+    const concepts = query.concepts.map((_, index) =>
+      conceptScore(titles.concepts[index] ?? 0, inText[index]?.get(entry.id) ?? 0, entry.kind),
+    )
+    const exact = Math.max(
+      0,
+      ...titles.exact.map((title) => title.share * title.exact * weighed(title.concepts)),
+    )
     const covered = weighed(concepts.map((score) => Math.min(1, score / COVERED)))
-    return { entry, score: lean(entry.kind) * (1 - COVERAGE * (1 - covered)) * (weighed(concepts) + EXACT * exact * KIND[entry.kind]) }
+    return {
+      entry,
+      score:
+        lean(entry.kind) *
+        (1 - COVERAGE * (1 - covered)) *
+        (weighed(concepts) + EXACT * exact * KIND[entry.kind]),
+    }
   })
   return scored.filter(({ score }) => score > 0).sort((a, b) => b.score - a.score)
 }

@@ -14,7 +14,10 @@ function without(word: string, ending: string): string | undefined {
  */
 export function stem(word: string): string {
   let root = word
-  if (/[^su]s$/.test(root) && root.length > 3) root = root.endsWith('ies') ? `${root.slice(0, -3)}y` : root.replace(/(?<=x|ch|sh|ss)es$|s$/, '')
+  if (/[^su]s$/.test(root) && root.length > 3)
+    root = root.endsWith('ies')
+      ? `${root.slice(0, -3)}y`
+      : root.replace(/(?<=x|ch|sh|ss)es$|s$/, '')
   root = without(root, 'ing') ?? without(root, 'ed') ?? without(root, 'ly') ?? root
   if (root.length > 3) root = root.replace(/e$/, '')
   return root.replace(/(?<=[^aeiou].*)y$/, 'i')

@@ -1,6 +1,7 @@
+import { base } from '../base.ts'
 import { nameOfKind } from './kinds.ts'
 import type { Entry } from './lexicon.ts'
-import { base, loadSearch, searchSite } from './load.ts'
+import { loadSearch, searchSite } from './load.ts'
 
 const MOST = 5
 const PAUSE_MS = 120
@@ -12,7 +13,9 @@ function option(entry: Entry, id: string): HTMLLIElement {
   item.ariaSelected = 'false'
   item.dataset['address'] = base + entry.url
   const kind = document.createElement('small')
-  kind.textContent = entry.signal ? `${entry.signal} · ${nameOfKind(entry.kind)}` : nameOfKind(entry.kind)
+  kind.textContent = entry.signal
+    ? `${entry.signal} · ${nameOfKind(entry.kind)}`
+    : nameOfKind(entry.kind)
   item.append(entry.title, ' ', kind)
   return item
 }
@@ -49,10 +52,12 @@ export function suggest(box: HTMLFormElement, field: HTMLInputElement): void {
     const text = field.value.trim()
     if (text.length < 2) return close()
     const { ranked } = await searchSite(text, new Set())
-    if (current === run && document.activeElement === field) open(ranked.slice(0, MOST).map(({ entry }) => entry))
+    if (current === run && document.activeElement === field)
+      open(ranked.slice(0, MOST).map(({ entry }) => entry))
   }
   const go = (item: Element | null | undefined): void => {
-    if (item instanceof HTMLElement && item.dataset['address']) location.assign(item.dataset['address'])
+    if (item instanceof HTMLElement && item.dataset['address'])
+      location.assign(item.dataset['address'])
   }
   const onKey = (event: KeyboardEvent): void => {
     if (event.isComposing || list.hidden) return
@@ -74,7 +79,9 @@ export function suggest(box: HTMLFormElement, field: HTMLInputElement): void {
   field.addEventListener('blur', close)
   // a press must not take the focus from the field before the click arrives
   list.addEventListener('pointerdown', (event) => event.preventDefault())
-  list.addEventListener('click', (event) => go(event.target instanceof Element ? event.target.closest('[role=option]') : null))
+  list.addEventListener('click', (event) =>
+    go(event.target instanceof Element ? event.target.closest('[role=option]') : null),
+  )
   void loadSearch().catch(() => undefined)
   if (field.value) void update().catch(close)
 }

@@ -33,17 +33,27 @@ function weighConcept(
   const rarities = texts.map((text) => rarityOf(text, entries))
   const rarity = rarityOfConcept(rarities, texts)
   // “licensed” stands on every other page: as another word for “insurance” it must not count as if it were as rare
-  const weighed = alternatives.map((each, index): Alternative => ({ ...each, nearness: each.nearness * Math.min(1, (rarities[index] ?? rarity) / rarity) }))
+  const weighed = alternatives.map((each, index): Alternative => ({
+    ...each,
+    nearness: each.nearness * Math.min(1, (rarities[index] ?? rarity) / rarity),
+  }))
   const inText = new Map<string, number>()
   for (const [index, text] of texts.entries()) {
-    for (const [id, score] of text) inText.set(id, Math.max(inText.get(id) ?? 0, score * (weighed[index]?.nearness ?? 0)))
+    for (const [id, score] of text)
+      inText.set(id, Math.max(inText.get(id) ?? 0, score * (weighed[index]?.nearness ?? 0)))
   }
   return { concept: { alternatives: weighed, weight }, rarity: weight * rarity, inText }
 }
 
 /** Weighs the words of a query by how few of the entries have them in their text, given the text scores of each alternative of each concept. */
-export function weighQuery({ concepts, ...query }: Query, texts: readonly (readonly TextScores[])[], entries: number): Weighed {
-  const weighed = concepts.map((concept, index) => weighConcept(concept, texts[index] ?? [], entries))
+export function weighQuery(
+  { concepts, ...query }: Query,
+  texts: readonly (readonly TextScores[])[],
+  entries: number,
+): Weighed {
+  const weighed = concepts.map((concept, index) =>
+    weighConcept(concept, texts[index] ?? [], entries),
+  )
   return {
     query: { ...query, concepts: weighed.map(({ concept }) => concept) },
     rarity: weighed.map(({ rarity }) => rarity),

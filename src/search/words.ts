@@ -34,6 +34,9 @@ export function typedWords(query: string): Typed[] {
   const text = plain(query).replace(TYRE_SIZE, ' tyre size ').replace(NUMBER_AND_UNIT, '$1 $2')
   return text
     .split(/[^\p{L}\p{N}\-‐‑–/.,]+/u)
-    .map((typed) => ({ word: wordsOf(typed).join(''), parts: typed.split(/[^\p{L}\p{N}]+/u).filter((part) => part !== '') }))
+    .map((typed) => ({
+      word: wordsOf(typed).join(''),
+      parts: typed.split(/[^\p{L}\p{N}]+/u).filter((part) => part !== ''),
+    }))
     .filter(({ word }) => word !== '')
 }

@@ -12,7 +12,9 @@ describe('sayCount', () => {
 
 describe('sayCorrections', () => {
   it('sayCorrections says what was searched for and what was written', () => {
-    expect(sayCorrections([{ wrote: 'preloda', searched: 'preload' }])).toBe('Searched for preload; you wrote preloda.')
+    expect(sayCorrections([{ wrote: 'preloda', searched: 'preload' }])).toBe(
+      'Searched for preload; you wrote preloda.',
+    )
   })
   it('sayCorrections is silent where nothing was corrected', () => {
     expect(sayCorrections([])).toBe('')

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { nearestWord, slips } from '../../src/search/spelling.ts'
+import { looksLikeSlip, nearestWord, slips } from '../../src/search/spelling.ts'
 
 const vocabulary = ['preload', 'sag', 'fork', 'stanchion', 'damping', 'brake', 'viscosity', 'form']
 const letters = fc.string({ unit: fc.constantFrom(...'abcde'), maxLength: 7 })
@@ -47,5 +47,28 @@ describe('nearestWord', () => {
   it('nearestWord leaves words of three letters or fewer, and words with figures, alone', () => {
     expect(nearestWord('sga', vocabulary)).toBeUndefined()
     expect(nearestWord('10ww', ['10w'])).toBeUndefined()
+  })
+})
+
+describe('looksLikeSlip', () => {
+  it.each([
+    ['preloda', 'preload', 'two letters swapped'],
+    ['brske', 'brake', 'a key beside the right one'],
+    ['sprong', 'spring', 'a vowel for a vowel'],
+    ['damoing', 'damping', 'a key beside the right one'],
+    ['shoud', 'should', 'a letter left out'],
+    ['forkk', 'fork', 'a letter twice'],
+    ['vscosity', 'viscosity', 'a long word'],
+  ])('looksLikeSlip takes %s for %s: %s', (word, meant) => {
+    expect(looksLikeSlip(word, meant)).toBe(true)
+  })
+  it.each([
+    ['track', 'crack'],
+    ['vague', 'value'],
+    ['glue', 'blue'],
+    ['bridge', 'ridge'],
+    ['rain', 'rail'],
+  ])('looksLikeSlip leaves %s beside %s', (word, meant) => {
+    expect(looksLikeSlip(word, meant)).toBe(false)
   })
 })

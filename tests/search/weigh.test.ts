@@ -2,16 +2,21 @@ import { describe, expect, it } from 'vitest'
 import type { Query } from '../../src/search/query.ts'
 import { weighQuery } from '../../src/search/weigh.ts'
 
-const way = (word: string, nearness: number): Query['concepts'][number]['alternatives'][number] => ({ words: [word], roots: [word], nearness })
+const way = (
+  word: string,
+  nearness: number,
+): Query['concepts'][number]['alternatives'][number] => ({ words: [word], roots: [word], nearness })
 const query: Query = {
   concepts: [
     { alternatives: [way('insurance', 1), way('licensed', 0.8)], weight: 1 },
     { alternatives: [way('bike', 1)], weight: 0.25 },
   ],
   corrections: [],
+  number: false,
 }
 const everywhere = new Map(Array.from({ length: 50 }, (_, index) => [`page-${index}`, 1]))
-const weigh = (insurance: Map<string, number>): ReturnType<typeof weighQuery> => weighQuery(query, [[insurance, everywhere], [everywhere]], 50)
+const weigh = (insurance: Map<string, number>): ReturnType<typeof weighQuery> =>
+  weighQuery(query, [[insurance, everywhere], [everywhere]], 50)
 
 describe('weighQuery', () => {
   it('weighQuery lets a word that few texts have count for more, by its weight', () => {
@@ -33,6 +38,8 @@ describe('weighQuery', () => {
     expect(weighed.concepts[0]!.alternatives[1]!.nearness).toBe(0.8)
   })
   it('weighQuery counts a text that has a word in passing for a part', () => {
-    expect(weigh(new Map([['page-1', 0.2]])).rarity[0]!).toBeGreaterThan(weigh(new Map([['page-1', 1]])).rarity[0]!)
+    expect(weigh(new Map([['page-1', 0.2]])).rarity[0]!).toBeGreaterThan(
+      weigh(new Map([['page-1', 1]])).rarity[0]!,
+    )
   })
 })

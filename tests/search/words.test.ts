@@ -5,7 +5,13 @@ const typed = (query: string): string[] => typedWords(query).map(({ word }) => w
 
 describe('wordsOf', () => {
   it('wordsOf gives small letters without accents, apostrophes and marks', () => {
-    expect(wordsOf("The maker’s “Café”, rider's: end.")).toEqual(['the', 'maker', 'cafe', 'rider', 'end'])
+    expect(wordsOf("The maker’s “Café”, rider's: end.")).toEqual([
+      'the',
+      'maker',
+      'cafe',
+      'rider',
+      'end',
+    ])
   })
   it('wordsOf joins a word across its hyphen or stroke, as the index does', () => {
     expect(wordsOf('Pre-load in N/mm, 9.5')).toEqual(['preload', 'in', 'nmm', '95'])
@@ -28,7 +34,8 @@ describe('typedWords', () => {
     expect(typed('10w oil')).toEqual(['10w', 'oil'])
   })
   it('typedWords reads a marking on a tyre wall as a tyre size', () => {
-    for (const marking of ['120/70-17', '120/70 R17', '120/70ZR17', '120/70 17']) expect(typed(marking)).toEqual(['tyre', 'size'])
+    for (const marking of ['120/70-17', '120/70 R17', '120/70ZR17', '120/70 17'])
+      expect(typed(marking)).toEqual(['tyre', 'size'])
   })
   it('typedWords of an empty field is empty', () => {
     expect(typedWords('  ?! ')).toEqual([])

@@ -36,8 +36,22 @@ const pages: readonly Page[] = [
     names: ['jack', 'topple'],
     text: 'A falling bike can crush you.',
   },
-  { id: 'd', url: 'glossary/#yoke', kind: 'glossary', title: 'Yoke', names: ['triple clamp', 'triple tree'], text: 'The clamp that holds both fork tubes.' },
-  { id: 'e', url: 'glossary/#preload', kind: 'glossary', title: 'Preload', names: ['pre-load'], text: 'Compression of the spring at full extension, in mm.' },
+  {
+    id: 'd',
+    url: 'glossary/#yoke',
+    kind: 'glossary',
+    title: 'Yoke',
+    names: ['triple clamp', 'triple tree'],
+    text: 'The clamp that holds both fork tubes.',
+  },
+  {
+    id: 'e',
+    url: 'glossary/#preload',
+    kind: 'glossary',
+    title: 'Preload',
+    names: ['pre-load'],
+    text: 'Compression of the spring at full extension, in mm.',
+  },
   {
     id: 'f',
     url: 'symptoms/#dives',
@@ -54,18 +68,27 @@ const pages: readonly Page[] = [
     names: [],
     text: 'Sag sag sag. Measure the front sag.',
   },
-  { id: 'h', url: 'procedures/measure-front-sag/', kind: 'procedure', title: 'Measure the front sag', names: [], text: 'Read the tube twice.' },
+  {
+    id: 'h',
+    url: 'procedures/measure-front-sag/',
+    kind: 'procedure',
+    title: 'Measure the front sag',
+    names: [],
+    text: 'Read the tube twice.',
+  },
 ]
 
 export const lexicon: Lexicon = prepareLexicon({
   stop: ['a', 'the', 'why', 'does', 'my', 'when', 'i', "what's", 'should', 'know', 'how'],
   light: ['bike', 'can', 'front'],
+  english: ['sand'],
   synonyms: [
     ['yoke', 'triple clamp', 'triple tree'],
     ['preload', 'pre-load', 'initial compression'],
     ['N/mm', 'kg/mm', 'lb/in'],
   ],
-  words: 'preload sag front fork spring brake jack stand bike dives measure yoke should tube clamp swing arm weight rate suspension',
+  words:
+    'preload sag front fork spring brake jack stand bike dives measure yoke should tube clamp swing arm weight rate suspension',
   entries: pages.map(({ text: _, ...entry }) => entry),
 })
 
@@ -77,11 +100,23 @@ export const index: TextIndex = {
     const scored = pages.map((page) => {
       const roots = rootsOf(page.text)
       const counts = wanted.map((root) => roots.filter((other) => other === root).length)
-      return { page, score: words === null ? 1 : counts.some((count) => count === 0) ? 0 : counts.reduce((sum, count) => sum + count, 0) }
+      return {
+        page,
+        score:
+          words === null
+            ? 1
+            : counts.some((count) => count === 0)
+              ? 0
+              : counts.reduce((sum, count) => sum + count, 0),
+      }
     })
     const results = scored
       .filter(({ score }) => score > 0)
-      .map(({ page, score }) => ({ id: page.id, score, data: async () => ({ content: page.text, anchors: [] }) }))
+      .map(({ page, score }) => ({
+        id: page.id,
+        score,
+        data: async () => ({ content: page.text, anchors: [] }),
+      }))
     return { results: results.sort((a, b) => b.score - a.score) }
   },
 }
