@@ -3,13 +3,25 @@ import { defineMdastPlugin } from 'satteri'
 
 /** KaTeX's MathML alone: screen readers read it, and unlike its HTML output it needs no style attributes, which the security policy blocks. */
 function render(tex: string, displayMode: boolean): string {
-  const html = katex.renderToString(tex, { displayMode, output: 'mathml', throwOnError: true, strict: 'error' })
-  return displayMode ? `<div class="formula" tabindex="0" role="group" aria-label="Formula">${html}</div>` : html
+  const html = katex.renderToString(tex, {
+    displayMode,
+    output: 'mathml',
+    throwOnError: true,
+    strict: 'error',
+  })
+  return displayMode
+    ? `<div class="formula" tabindex="0" role="group" aria-label="Formula">${html}</div>`
+    : html
 }
 
 function asJsx(type: 'mdxJsxFlowElement' | 'mdxJsxTextElement', html: string): unknown {
   const value = { type: 'mdxJsxAttributeValueExpression', value: JSON.stringify(html) }
-  return { type, name: 'Fragment', attributes: [{ type: 'mdxJsxAttribute', name: 'set:html', value }], children: [] }
+  return {
+    type,
+    name: 'Fragment',
+    attributes: [{ type: 'mdxJsxAttribute', name: 'set:html', value }],
+    children: [],
+  }
 }
 
 /** Turns `$…$` and `$$…$$` into MathML while building; a formula that KaTeX can't read stops the build. */

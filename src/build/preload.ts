@@ -1,81 +1,48 @@
+import { existsSync } from 'node:fs'
 import { readdir, readFile, writeFile } from 'node:fs/promises'
 import path from 'node:path'
-import { init, parse } from 'es-module-lexer'
+import type { Bundle } from './bundle.ts'
 
-/* An island hydrates after its script, that script's imports, its renderer, its calculator's work and its figure have come: three round trips one
-   after the other. Naming them all in the page's head makes that one. What a calculator remarks comes later, by itself. */
+/* An island hydrates after its script, that script's imports, its renderer, its calculator's work
+   and its figure have come: three round trips one after the other. Naming them all in the page's
+   head makes that one. What a calculator remarks comes later, by itself. */
 
-const LAZY = /["'`]?([\w./-]+)["'`]?:\(\)=>[^,]*?import\([`"']\.\/([^`"']+)[`"']\)/g
-const idOf = (key: string): string => key.replace(/^.*\//, '').replace(/\.work\.ts$/, '')
+const ISLAND =
+  /<astro-island[^>]*? component-url="([^"]+)"[^>]*? renderer-url="([^"]+)"[^>]*?props="\{&quot;id&quot;:\[0,&quot;([\w-]+)&quot;\]/g
 
-/** The built modules of a folder and what they import. */
-export class Modules {
-  readonly #folder: string
-  readonly #imports = new Map<string, string[]>()
-  constructor(folder: string) {
-    this.#folder = folder
-  }
-
-  async #importsOf(file: string): Promise<string[]> {
-    const known = this.#imports.get(file)
-    if (known) return known
-    const [imports] = parse(await readFile(path.join(this.#folder, file), 'utf8'))
-    const found = imports.flatMap((each) =>
-      (each.type === 'static' || each.type === 'reexport-star') && each.specifier ? [path.basename(each.specifier)] : [],
-    )
-    this.#imports.set(file, found)
-    return found
-  }
-
-  /** The files, and all that they import. */
-  async closure(files: Iterable<string>): Promise<Set<string>> {
-    const all = new Set<string>()
-    const waiting = [...files]
-    for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
-      if (all.has(file)) continue
-      all.add(file)
-      waiting.push(...(await this.#importsOf(file)))
-    }
-    return all
-  }
+/** What a page gets of a calculator's work: the work itself, or how to reach it in a worker. */
+export const workSource = (id: string): string => {
+  const away = `src/calculators/${id}/away.ts`
+  return existsSync(away) ? away : `src/calculators/${id}/solve.ts`
 }
 
-/** Files that the island and its imports load later, by calculator id: its work and its figure. */
-export async function lazyFiles(folder: string, island: string, modules: Modules): Promise<Map<string, string[]>> {
-  const files = new Map<string, string[]>()
-  for (const module of await modules.closure([island])) {
-    const script = await readFile(path.join(folder, module), 'utf8')
-    for (const [, key, file] of script.matchAll(LAZY)) {
-      const id = idOf(key!)
-      if (!id.endsWith('.remarks.ts')) files.set(id, [...(files.get(id) ?? []), file!])
-    }
+/** The files that a calculator's island loads later: its work and its figure. */
+export const laterFiles = (bundle: Bundle, id: string): { work: string; figure: string } => ({
+  work: bundle.fileOf(workSource(id)),
+  figure: bundle.fileOf(`src/calculators/${id}/Figure.tsx`),
+})
+
+/** The addresses of the modules that the islands of a page need. */
+function wantedBy(html: string, bundle: Bundle): Set<string> {
+  const wanted = new Set<string>()
+  for (const [, componentUrl, rendererUrl, id] of html.matchAll(ISLAND)) {
+    const base = componentUrl!.slice(0, componentUrl!.lastIndexOf('_astro/'))
+    const own = [componentUrl!, rendererUrl!].map((url) => url.slice(base.length))
+    const { work, figure } = laterFiles(bundle, id!)
+    for (const file of bundle.closure([...own, work, figure])) wanted.add(base + file)
   }
-  return files
+  return wanted
 }
 
 /** Names in each page's head the modules that its calculators need. Returns how many pages got some. */
-export async function preloadIslands(root: string, folder = '_astro'): Promise<number> {
-  await init
-  const modules = new Modules(path.join(root, folder))
-  const lazy = new Map<string, Map<string, string[]>>()
+export async function preloadIslands(root: string, bundle: Bundle): Promise<number> {
+  const files = await readdir(root, { recursive: true })
   let changed = 0
-  for (const page of (await readdir(root, { recursive: true })).filter((file) => file.endsWith('.html'))) {
+  for (const page of files.filter((file) => file.endsWith('.html'))) {
     const html = await readFile(path.join(root, page), 'utf8')
-    const wanted = new Set<string>()
-    let prefix = ''
-    for (const [, componentUrl, rendererUrl, id] of html.matchAll(
-      /<astro-island[^>]*? component-url="([^"]+)"[^>]*? renderer-url="([^"]+)"[^>]*?props="\{&quot;id&quot;:\[0,&quot;([\w-]+)&quot;\]/g,
-    )) {
-      const component = path.basename(componentUrl!)
-      prefix = componentUrl!.slice(0, -component.length)
-      if (!lazy.has(component)) lazy.set(component, await lazyFiles(path.join(root, folder), component, modules))
-      const own = lazy.get(component)!.get(id!)
-      if (own?.length !== 2)
-        throw new Error(`${page}: the island's script does not name the modules of “${id}”; src/build/preload.ts no longer fits the bundler's output`)
-      for (const file of await modules.closure([component, path.basename(rendererUrl!), ...own])) wanted.add(file)
-    }
-    if (wanted.size === 0) continue
-    const links = [...wanted].map((file) => `<link rel="modulepreload" href="${prefix}${file}">`).join('')
+    const wanted = [...wantedBy(html, bundle)]
+    if (wanted.length === 0) continue
+    const links = wanted.map((file) => `<link rel="modulepreload" href="${file}">`).join('')
     await writeFile(path.join(root, page), html.replace('</head>', `${links}</head>`))
     changed++
   }

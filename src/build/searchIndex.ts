@@ -28,7 +28,8 @@ const NOT_TEXT = [
   '.embed-code',
 ]
 /** Elements after whose end a word ends too, which the index does not see. */
-const ENDS_A_WORD = /<\/(dt|dd|td|th|caption|figcaption|summary|label|legend|output|div|b)>(?=[^\s.,;:?!)])/g
+const ENDS_A_WORD =
+  /<\/(dt|dd|td|th|caption|figcaption|summary|label|legend|output|div|b)>(?=[^\s.,;:?!)])/g
 const SIGNATURE = 'pagefind_dcd'
 
 interface Fragment {
@@ -50,32 +51,59 @@ function fragmentOf({ path, content }: IndexFile): [id: string, fragment: Fragme
 }
 
 /** Adds every page that asks to be searched, except those that are in the index part by part. */
-async function addPages(index: PagefindIndex, site: string, inParts: ReadonlySet<string>): Promise<void> {
-  const pages = (await readdir(site, { recursive: true })).filter((file) => file.endsWith('.html')).sort()
+async function addPages(
+  index: PagefindIndex,
+  site: string,
+  inParts: ReadonlySet<string>,
+): Promise<void> {
+  const pages = (await readdir(site, { recursive: true }))
+    .filter((file) => file.endsWith('.html'))
+    .sort()
   for (const sourcePath of pages) {
     const content = await readFile(join(site, sourcePath), 'utf8')
-    if (!content.includes('data-pagefind-body') || inParts.has(sourcePath.replaceAll(sep, '/').replace(/index\.html$/, ''))) continue
-    refuse((await index.addHTMLFile({ sourcePath, content: content.replace(ENDS_A_WORD, '$& ') })).errors)
+    if (
+      !content.includes('data-pagefind-body') ||
+      inParts.has(sourcePath.replaceAll(sep, '/').replace(/index\.html$/, ''))
+    )
+      continue
+    refuse(
+      (await index.addHTMLFile({ sourcePath, content: content.replace(ENDS_A_WORD, '$& ') }))
+        .errors,
+    )
   }
 }
 
 async function addRecords(index: PagefindIndex, entries: readonly SourceEntry[]): Promise<void> {
   for (const { url, kind, title, text } of entries) {
     if (text === undefined) continue
-    refuse((await index.addCustomRecord({ url: `/${url}`, content: text, language: 'en', meta: { title }, filters: { kind: [kind] } })).errors)
+    refuse(
+      (
+        await index.addCustomRecord({
+          url: `/${url}`,
+          content: text,
+          language: 'en',
+          meta: { title },
+          filters: { kind: [kind] },
+        })
+      ).errors,
+    )
   }
 }
 
 /** Words of three letters or more, without figures, the most used first; of the forms of one word only the most used. */
 export function wordsByUse(texts: readonly string[]): string[] {
   const uses = new Map<string, number>()
-  for (const word of texts.flatMap(wordsOf)) if (/^[a-z]{3,}$/.test(word)) uses.set(word, (uses.get(word) ?? 0) + 1)
+  for (const word of texts.flatMap(wordsOf))
+    if (/^[a-z]{3,}$/.test(word)) uses.set(word, (uses.get(word) ?? 0) + 1)
   const sorted = [...uses].sort(([a, m], [b, n]) => n - m || (a < b ? -1 : 1)).map(([word]) => word)
   const forms = new Map(sorted.toReversed().map((word) => [stem(word), word]))
   return sorted.filter((word) => forms.get(stem(word)) === word)
 }
 
-function lexiconFile(source: LexiconSource, fragments: readonly (readonly [string, Fragment])[]): LexiconFile {
+function lexiconFile(
+  source: LexiconSource,
+  fragments: readonly (readonly [string, Fragment])[],
+): LexiconFile {
   const known = new Map(source.entries.map(({ text: _, ...entry }) => [entry.url, entry]))
   const entries = fragments.map(([id, fragment]): Entry => {
     const url = fragment.url.replace(/^\//, '')
@@ -88,10 +116,14 @@ function lexiconFile(source: LexiconSource, fragments: readonly (readonly [strin
     }
     return { id, ...(known.get(url) ?? unlisted) }
   })
-  const texts = [...fragments.map(([, { content }]) => content), ...source.entries.flatMap(({ title, names }) => [title, ...names])]
+  const texts = [
+    ...fragments.map(([, { content }]) => content),
+    ...source.entries.flatMap(({ title, names }) => [title, ...names]),
+  ]
   return {
     stop: source.stop,
     light: source.light,
+    english: source.english,
     synonyms: source.synonyms,
     words: wordsByUse(texts).join(' '),
     entries: entries.sort((a, b) => (a.url < b.url ? -1 : 1)),
@@ -108,7 +140,11 @@ export async function buildSearchIndex(site: string): Promise<number> {
   const { index, errors } = await createIndex({ forceLanguage: 'en', excludeSelectors: NOT_TEXT })
   refuse(errors)
   if (!index) throw new Error('the search index was not made')
-  await addPages(index, site, new Set(source.entries.filter(({ text }) => text !== undefined).map(({ url }) => url)))
+  await addPages(
+    index,
+    site,
+    new Set(source.entries.filter(({ text }) => text !== undefined).map(({ url }) => url)),
+  )
   await addRecords(index, source.entries)
   const { files, errors: fileErrors } = await index.getFiles()
   refuse(fileErrors)

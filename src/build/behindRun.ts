@@ -1,0 +1,133 @@
+/**
+ * Lists what stands behind each core function that a calculator uses, and behind each result: by calls that are counted while they happen, not by what a file mentions.
+ * Run by itself in plain Node, where the core's files are not bundled: `node src/build/behindRun.ts` writes the list as JSON.
+ */
+import { readdirSync, readFileSync } from 'node:fs'
+import { Session } from 'node:inspector/promises'
+import { parse } from 'yaml'
+import type { BikeSpec } from '../bikes/bikes.ts'
+import { calculatorIds, loadCalculator } from '../calculators/index.ts'
+import { runChecks } from '../checks/published.ts'
+import type { CheckTopic } from '../checks/published.ts'
+import { secondOutputs } from '../checks/second/calculators.ts'
+import { runParts } from '../checks/second/parts.ts'
+import { loadWorkedChecks } from '../checks/worked.ts'
+import * as core from '../core/index.ts'
+import { defaultsOf, evaluate } from '../machine/evaluate.ts'
+import type { Given } from '../machine/given.ts'
+import type { Input } from '../machine/statement.ts'
+import type { Behind } from './behind.ts'
+
+const bikes = Object.fromEntries(
+  readdirSync('content/bikes').map((file) => {
+    const id = file.replace('.yaml', '')
+    return [id, { id, ...(parse(readFileSync(`content/bikes/${file}`, 'utf8')) as object) }]
+  }),
+) as unknown as Record<string, BikeSpec>
+
+const topics = readdirSync('content/checks').map(
+  (file) => parse(readFileSync(`content/checks/${file}`, 'utf8')) as CheckTopic,
+)
+
+const functions = new Set(
+  Object.entries(core).flatMap(([name, value]) =>
+    typeof value === 'function' && !/^[A-Z]/.test(name) ? [name] : [],
+  ),
+)
+
+const session = new Session()
+session.connect()
+await session.post('Profiler.enable')
+await session.post('Profiler.startPreciseCoverage', { callCount: true, detailed: false })
+
+/** The core's functions that run while something does. */
+async function called(run: () => void): Promise<Set<string>> {
+  await session.post('Profiler.takePreciseCoverage')
+  run()
+  const { result } = await session.post('Profiler.takePreciseCoverage')
+  const names = result
+    .filter(({ url }) => url.includes('/src/core/'))
+    .flatMap((script) =>
+      script.functions.flatMap(({ functionName, ranges }) =>
+        (ranges[0]?.count ?? 0) > 0 ? [functionName] : [],
+      ),
+    )
+  return new Set(names.filter((name) => functions.has(name)))
+}
+
+/** Ends and choices of an input, so that each way through a calculator is gone once. */
+function tried(input: Input): Given[string][] {
+  if (input.kind === 'quantity') return [input.range[0], input.range[1]]
+  if (input.kind === 'choice') return Object.keys(input.options)
+  if (input.kind === 'bike') return Object.keys(bikes)
+  return []
+}
+
+function statesOf(id: string): Given[] {
+  const { inputs } = loadCalculator(id)
+  return [
+    {},
+    ...Object.entries(inputs).flatMap(([name, input]) =>
+      tried(input).map((value): Given => ({ [name]: value })),
+    ),
+  ]
+}
+
+async function usedBy(id: string): Promise<Set<string>> {
+  const calculator = loadCalculator(id)
+  return called(() => {
+    for (const given of statesOf(id))
+      evaluate(calculator, { ...defaultsOf(calculator), ...given }, { bikes })
+  })
+}
+
+/** By core function, the checks whose counted values come out of it. */
+async function outsideOf(): Promise<Map<string, string[]>> {
+  const behind = new Map<string, string[]>()
+  for (const topic of topics) {
+    for (const check of topic.checks) {
+      if (check.uncounted !== undefined) continue
+      const names = await called(() => void runChecks([{ ...topic, checks: [check] }]))
+      for (const name of names) behind.set(name, [...(behind.get(name) ?? []), check.id])
+    }
+  }
+  return behind
+}
+
+const outside = await outsideOf()
+const second = new Set(['solveStance', ...runParts(1).map(({ name }) => name)])
+const used = new Map<string, string[]>()
+for (const id of calculatorIds)
+  for (const name of await usedBy(id)) used.set(name, [...(used.get(name) ?? []), id])
+const byVirtualWork = new Set(
+  secondOutputs(loadCalculator, bikes).map(({ calculator, output }) => `${calculator} ${output}`),
+)
+
+const list: Behind = {
+  functions: [...used]
+    .sort(([a], [b]) => a.localeCompare(b))
+    .map(([name, calculators]) => ({
+      name,
+      calculators,
+      outside: outside.get(name) ?? [],
+      second: second.has(name),
+    })),
+  calculators: await Promise.all(
+    calculatorIds.map(async (id) => {
+      const { title, outputs } = loadCalculator(id)
+      const worked = await loadWorkedChecks(id)
+      return {
+        id,
+        title,
+        outputs: Object.entries(outputs).map(([output, { label, kind }]) => ({
+          id: output,
+          label,
+          kind: kind ?? 'quantity',
+          worked: worked.filter(({ expect }) => output in expect).length,
+          second: byVirtualWork.has(`${id} ${output}`),
+        })),
+      }
+    }),
+  ),
+}
+process.stdout.write(JSON.stringify(list))
