@@ -1,18 +1,22 @@
-import { loadUnitChoice, UNITS_EVENT } from '../calculator/unit-choice-store.ts'
-import type { Book } from '../../src/record/book.ts'
+import { loadUnitChoice, UNITS_EVENT } from '../../src/units/choiceStore.ts'
 import type { Taken } from '../../src/record/carry.ts'
-import { startedAgain } from '../../src/record/sheet.ts'
-import { changeBook, loadBook, onOtherTab } from '../../src/record/store.ts'
+import { LOOSE } from '../../src/record/records.ts'
+import { followSheets } from '../../src/record/store/sheetStore.ts'
 import { ask } from './ask.ts'
 import { boxes } from './boxes.ts'
-import { carryPanels } from './carry-panels.ts'
+import { carryPanels } from './carryPanels.ts'
+import { tellKept } from './tellKept.ts'
 import { ticks } from './ticks.ts'
+import type { Change } from './ticks.ts'
+import { workPanels } from './workPanels.ts'
+import type { WorkData } from './workPanels.ts'
 
-/* A procedure's sheet: what is ticked and written is kept in this browser, under the procedure's and the steps' ids. */
+/* A procedure's sheet: what is ticked and written is kept in this browser, in the open job of the chosen bike, under the procedure's and the steps' ids. */
 
 interface Data {
   taken: readonly Taken[]
   titles: readonly { id: string; title: string }[]
+  work: WorkData
 }
 
 function start(root: HTMLElement, data: Data): void {
@@ -20,32 +24,35 @@ function start(root: HTMLElement, data: Data): void {
   const edition = root.dataset['edition'] ?? ''
   const progress = root.querySelector<HTMLElement>('[data-progress]')
   const titles = new Map(data.titles.map(({ id, title }) => [id, title]))
-  const change = (how: (book: Book) => Book): void => {
-    const { book, kept } = changeBook((now) => ({ ...how(now), edition }))
-    show(book)
-    if (!kept && progress) progress.textContent = 'This browser keeps nothing for this site. Print the page, or write the readings on paper.'
-  }
+  const change: Change = (how, what) => sheets.change(how, what)
   const parts = [
     ticks(root, procedure, change),
     boxes(root, procedure, data.taken, titles, loadUnitChoice, change),
     carryPanels(root, procedure, data.taken, root.dataset['base'] ?? '/', loadUnitChoice),
+    workPanels(root, procedure, data.taken, data.work, root.dataset['base'] ?? '/', loadUnitChoice),
   ]
-  const show = (book: Book): void => {
+  const sheets = followSheets(LOOSE, edition, ({ book, open, problem }) => {
     for (const part of parts) part(book)
-  }
+    tellKept(root, open)
+    if (problem && progress) progress.textContent = problem
+  })
+  const title = document.querySelector('h1')?.textContent.trim() ?? procedure
   const again = root.querySelector<HTMLElement>('[data-again]')
   again?.querySelector('[data-ask]')?.addEventListener('click', () => {
-    ask(again, { text: 'Clear every tick and reading of this procedure?', yes: 'Clear them', no: 'Keep them' }, () =>
-      change((book) => startedAgain(book, procedure)),
+    ask(
+      again,
+      {
+        text: 'Clear every tick and reading of this procedure?',
+        yes: 'Clear them',
+        no: 'Keep them',
+      },
+      () => change({ do: 'clear', procedure }, `cleared: ${title}`),
     )
   })
-  show(loadBook())
-  onOtherTab(() => show(loadBook()))
-  document.addEventListener(UNITS_EVENT, () => show(loadBook()))
-  // a page that the browser kept while the reader was at the calculator
-  addEventListener('pageshow', (event) => {
-    if (event.persisted) show(loadBook())
+  again?.querySelector('[data-once-more]')?.addEventListener('click', () => {
+    change({ do: 'again', procedure }, `begun once more: ${title}`)
   })
+  document.addEventListener(UNITS_EVENT, () => sheets.again())
 }
 
 const root = document.querySelector<HTMLElement>('[data-procedure]')

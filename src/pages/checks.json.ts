@@ -1,6 +1,6 @@
-import { loadBikes } from '../../components/prose/bikes.ts'
-import { linkOf } from '../../components/prose/check-link.ts'
-import { outsideChecks } from '../../components/prose/check-run.ts'
+import { loadBikes } from '../build/prose/bikes.ts'
+import { linkOf } from '../build/prose/checkLink.ts'
+import { outsideChecks } from '../build/prose/checkRun.ts'
 import { path } from '../site.ts'
 
 /** The same run as the checks page, for machines: values as published, ours in the published unit. */
@@ -32,9 +32,12 @@ export async function GET(): Promise<Response> {
       ),
     })),
   )
-  return new Response(`${JSON.stringify({ distinct: run.distinct, values: run.values, failures: run.failures, topics }, plain, 1)}\n`, {
-    headers: { 'content-type': 'application/json' },
-  })
+  return new Response(
+    `${JSON.stringify({ distinct: run.distinct, values: run.values, failures: run.failures, topics }, plain, 1)}\n`,
+    {
+      headers: { 'content-type': 'application/json' },
+    },
+  )
 }
 
 /** JSON has no infinity; "infinite" degrees of freedom are said in words. */

@@ -1,8 +1,13 @@
 import { toJSONSchema } from 'zod/v4/core'
-import { bookSchema } from '../../record/book.ts'
+import { fileSchema, VERSION } from '../../record/records.ts'
 
-/** What a saved bench book looks like, for other programs. */
+/** What a saved bench book looks like, for other programs: made from the schema that reads it back. */
 export function GET(): Response {
-  const schema = { title: 'Witness Mark bench book, version 1', ...toJSONSchema(bookSchema) }
-  return new Response(`${JSON.stringify(schema, null, 2)}\n`, { headers: { 'content-type': 'application/json' } })
+  const schema = {
+    title: `Witness Mark bench book, version ${VERSION}`,
+    ...toJSONSchema(fileSchema),
+  }
+  return new Response(`${JSON.stringify(schema, null, 2)}\n`, {
+    headers: { 'content-type': 'application/json' },
+  })
 }

@@ -1,36 +1,8 @@
-import { readFile } from 'node:fs/promises'
 import type { APIRoute } from 'astro'
-import { getCollection, getEntry } from 'astro:content'
-import { parse } from 'yaml'
-import { calculatorIds, loadCalculator } from '../../calculators/index.ts'
-import { entriesOf } from '../../search/entries.ts'
-import type { LexiconSource } from '../../search/entries.ts'
+import { lexiconSource } from '../../build/lexiconSource.ts'
 
-const read = async <Words>(name: string): Promise<Words> => parse(await readFile(`content/search/${name}.yaml`, 'utf8'))
-
-/** A calculator's title stands in its definition, its other words on its page. */
-async function calculator(id: string): Promise<{ id: string; data: { title: string; words: string[] } }> {
-  const { title } = await loadCalculator(id)
-  return { id, data: { title, words: (await getEntry('calculators', id))?.data.words ?? [] } }
-}
-
-/** The first half of the search vocabulary, from the content; the build completes it once the index has named every page. */
-export const GET: APIRoute = async () => {
-  const glossary = await getCollection('glossary')
-  const entries = entriesOf({
-    chapters: await getCollection('chapters'),
-    cautions: await getCollection('cautions'),
-    procedures: await getCollection('procedures'),
-    calculators: await Promise.all(calculatorIds.map(calculator)),
-    lessons: [],
-    glossary,
-    symptoms: await getCollection('symptoms'),
+/** The first half of the search vocabulary; the build completes it once the index has named every page. */
+export const GET: APIRoute = async () =>
+  new Response(JSON.stringify(await lexiconSource()), {
+    headers: { 'Content-Type': 'application/json' },
   })
-  const source: LexiconSource = {
-    stop: await read<string[]>('stopwords'),
-    light: await read<string[]>('light'),
-    synonyms: [...(await read<string[][]>('synonyms')), ...glossary.filter(({ data }) => data.also.length > 0).map(({ data }) => [data.term, ...data.also])],
-    entries,
-  }
-  return new Response(JSON.stringify(source), { headers: { 'Content-Type': 'application/json' } })
-}

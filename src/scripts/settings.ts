@@ -1,6 +1,6 @@
-import { IMPERIAL, METRIC, readUnitChoice } from '../calculators/unit-choice.ts'
-import type { UnitChoice } from '../calculators/unit-choice.ts'
-import { loadUnitChoice, saveUnitChoice } from '../../components/calculator/unit-choice-store.ts'
+import { IMPERIAL, METRIC, readUnitChoice } from '../units/choice.ts'
+import type { UnitChoice } from '../units/choice.ts'
+import { loadUnitChoice, saveUnitChoice } from '../units/choiceStore.ts'
 
 /* Units and theme, switched in one place and kept. */
 
@@ -25,7 +25,8 @@ const panel = document.querySelector<HTMLDetailsElement>('[data-settings]')
 const unitSelects = [...document.querySelectorAll<HTMLSelectElement>('[data-unit]')]
 
 function show(choice: UnitChoice): void {
-  for (const select of unitSelects) select.value = choice[select.dataset['unit'] as keyof UnitChoice]
+  for (const select of unitSelects)
+    select.value = choice[select.dataset['unit'] as keyof UnitChoice]
 }
 
 function choose(choice: UnitChoice): void {
@@ -35,10 +36,18 @@ function choose(choice: UnitChoice): void {
 
 show(loadUnitChoice())
 for (const select of unitSelects) {
-  select.addEventListener('change', () => choose(readUnitChoice(Object.fromEntries(unitSelects.map((each) => [each.dataset['unit'], each.value])))))
+  select.addEventListener('change', () =>
+    choose(
+      readUnitChoice(
+        Object.fromEntries(unitSelects.map((each) => [each.dataset['unit'], each.value])),
+      ),
+    ),
+  )
 }
 for (const button of document.querySelectorAll<HTMLButtonElement>('[data-system]')) {
-  button.addEventListener('click', () => choose(button.dataset['system'] === 'imperial' ? IMPERIAL : METRIC))
+  button.addEventListener('click', () =>
+    choose(button.dataset['system'] === 'imperial' ? IMPERIAL : METRIC),
+  )
 }
 
 const themeSelect = document.querySelector<HTMLSelectElement>('[data-theme-choice]')
@@ -60,5 +69,6 @@ panel?.addEventListener('keydown', (event) => {
   panel.querySelector('summary')?.focus()
 })
 document.addEventListener('click', (event) => {
-  if (panel?.open && event.target instanceof Node && !panel.contains(event.target)) panel.open = false
+  if (panel?.open && event.target instanceof Node && !panel.contains(event.target))
+    panel.open = false
 })
