@@ -5,7 +5,13 @@ import { chromium as playwright } from 'playwright-core'
 import type { Browser } from 'playwright-core'
 import { createSiteServer } from '../../src/build/serve.ts'
 
-const INSTALLED = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome', '/usr/bin/google-chrome-stable', '/opt/google/chrome/chrome']
+const INSTALLED = [
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/usr/bin/google-chrome-stable',
+  '/opt/google/chrome/chrome',
+]
 
 /** Where a Chromium is: CHROME_PATH, an installed one, else the one that an npm package unpacks (once, in globalSetup). */
 export async function findChromium(): Promise<string> {
@@ -19,7 +25,11 @@ export async function findChromium(): Promise<string> {
 
 /** Starts a browser; its own arguments are few on purpose, so that it keeps web security on. */
 export async function launch(): Promise<Browser> {
-  return playwright.launch({ executablePath: await findChromium(), args: ['--no-sandbox'], timeout: 60_000 })
+  return playwright.launch({
+    executablePath: await findChromium(),
+    args: ['--no-sandbox'],
+    timeout: 60_000,
+  })
 }
 
 export interface Site {
@@ -28,9 +38,9 @@ export interface Site {
   close(): Promise<void>
 }
 
-/** Serves the built site on a free port and starts a browser. */
-export async function openSite(): Promise<Site> {
-  const server = await createSiteServer(path.resolve('dist'))
+/** Serves a built site, this one or another folder’s, on a free port and starts a browser. */
+export async function openSite(folder = 'dist'): Promise<Site> {
+  const server = await createSiteServer(path.resolve(folder))
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done))
   const browser = await launch()
   return {

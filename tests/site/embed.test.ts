@@ -26,15 +26,25 @@ test('an embedded calculator on a page of another origin works, tells its height
   const frame = page.frameLocator('iframe')
   await frame.locator('output[name="sag"]').waitFor()
   const inner = page.frames().find((each) => each.url().includes('/embed/sag/'))!
-  await inner.waitForFunction(() => document.querySelector<HTMLInputElement>('input[name="settledUp"]')?.value === '121')
-  await page.waitForFunction(() => ((window as unknown as { told?: { height: number } }).told?.height ?? 0) > 300)
-  expect(await page.evaluate(() => (window as unknown as { told: { id: string } }).told.id)).toBe('sag')
+  await inner.waitForFunction(
+    () => document.querySelector<HTMLInputElement>('input[name="settledUp"]')?.value === '121',
+  )
+  await page.waitForFunction(
+    () => ((window as unknown as { told?: { height: number } }).told?.height ?? 0) > 300,
+  )
+  expect(await page.evaluate(() => (window as unknown as { told: { id: string } }).told.id)).toBe(
+    'sag',
+  )
   await frame.locator('[data-field="settledUp"] button.step').last().click()
-  await inner.waitForFunction(() => document.querySelector<HTMLInputElement>('input[name="settledUp"]')?.value === '121.5')
+  await inner.waitForFunction(
+    () => document.querySelector<HTMLInputElement>('input[name="settledUp"]')?.value === '121.5',
+  )
   expect(await context.storageState({ indexedDB: true })).toEqual({ cookies: [], origins: [] })
-  expect(await inner.evaluate(() => getComputedStyle(document.documentElement).colorScheme)).toBe('dark')
+  expect(await inner.evaluate(() => getComputedStyle(document.documentElement).colorScheme)).toBe(
+    'dark',
+  )
   expect(await frame.locator('a.whole, .whole a').getAttribute('href')).toBe('/calculators/sag/')
   await context.close()
   host.closeAllConnections()
   host.close()
-}, 60_000)
+})

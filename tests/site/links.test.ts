@@ -4,7 +4,12 @@ import { builtPages, builtText } from './pages.ts'
 
 const pages = builtPages()
 const documents = new Map(pages.map((page) => [page, parseHTML(builtText(page)).document]))
-const idsOf = new Map([...documents].map(([page, document]) => [page, new Set([...document.querySelectorAll('[id]')].map((element) => element.id))]))
+const idsOf = new Map(
+  [...documents].map(([page, document]) => [
+    page,
+    new Set([...document.querySelectorAll('[id]')].map((element) => element.id)),
+  ]),
+)
 
 describe('internal links of the built site', () => {
   test('every link and fragment leads somewhere', () => {
@@ -15,8 +20,10 @@ describe('internal links of the built site', () => {
         if (target.host !== 'site') continue
         const ids = idsOf.get(target.pathname)
         if (ids === undefined) {
-          if (!/\.(json|xml|svg)$/.test(target.pathname)) broken.push(`${page} → ${target.pathname}`)
-        } else if (target.hash && !ids.has(decodeURIComponent(target.hash.slice(1)))) broken.push(`${page} → ${target.pathname}${target.hash}`)
+          if (!/\.(json|xml|svg)$/.test(target.pathname))
+            broken.push(`${page} → ${target.pathname}`)
+        } else if (target.hash && !ids.has(decodeURIComponent(target.hash.slice(1))))
+          broken.push(`${page} → ${target.pathname}${target.hash}`)
       }
     }
     expect([...new Set(broken)]).toEqual([])
@@ -37,7 +44,9 @@ describe('internal links of the built site', () => {
   test('no page carries a style attribute or an inline event handler, which the policy blocks', () => {
     const found = [...documents].flatMap(([page, document]) =>
       [...document.querySelectorAll('*')]
-        .filter((element) => [...element.attributes].some(({ name }) => name === 'style' || /^on[a-z]+$/.test(name)))
+        .filter((element) =>
+          [...element.attributes].some(({ name }) => name === 'style' || /^on[a-z]+$/.test(name)),
+        )
         .map((element) => `${page}: ${element.outerHTML.slice(0, 90)}`),
     )
     expect(found).toEqual([])
@@ -46,8 +55,14 @@ describe('internal links of the built site', () => {
   test('every page has one h1, a description, and the policy without unsafe-inline', () => {
     for (const [page, document] of documents) {
       expect(document.querySelectorAll('h1').length, page).toBe(1)
-      expect(document.querySelector('meta[name="description"]')?.getAttribute('content')?.length ?? 0, page).toBeGreaterThan(20)
-      const policy = document.querySelector('meta[http-equiv="content-security-policy" i]')?.getAttribute('content') ?? ''
+      expect(
+        document.querySelector('meta[name="description"]')?.getAttribute('content')?.length ?? 0,
+        page,
+      ).toBeGreaterThan(20)
+      const policy =
+        document
+          .querySelector('meta[http-equiv="content-security-policy" i]')
+          ?.getAttribute('content') ?? ''
       expect(policy, page).toContain("default-src 'none'")
       expect(policy, page).not.toContain('unsafe-inline')
     }

@@ -13,16 +13,23 @@ export function builtPages(): string[] {
 
 /** The text of a built file at an address. */
 export function builtText(address: string): string {
-  return readFileSync(path.join(dist, address.endsWith('/') ? `${address}index.html` : address), 'utf8')
+  return readFileSync(
+    path.join(dist, address.endsWith('/') ? `${address}index.html` : address),
+    'utf8',
+  )
 }
 
-/** One page of each kind: the first of every folder, and the pages that stand alone. */
-export function onePageOfEachKind(): string[] {
-  const kinds = new Map<string, string>()
+/** Pages by kind, at most so many of each: those of one folder, and the pages that stand alone. */
+export function pagesByKind(most: number): Map<string, string[]> {
+  const kinds = new Map<string, string[]>()
   for (const page of builtPages()) {
     const [, first = '', second] = page.split('/')
     const kind = second ? `${first}/*` : page
-    if (!kinds.has(kind)) kinds.set(kind, page)
+    const known = kinds.get(kind) ?? []
+    if (known.length < most) kinds.set(kind, [...known, page])
   }
-  return [...kinds.values()]
+  return kinds
 }
+
+/** One page of each kind. */
+export const onePageOfEachKind = (): string[] => [...pagesByKind(1).values()].flat()

@@ -1,8 +1,14 @@
 import axe from 'axe-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { BrowserContext, Page } from 'playwright-core'
+import { listed, procedures } from '../content/entries.ts'
 import { openSite } from './browser.ts'
 import type { Site } from './browser.ts'
+import { jobs, putRecord } from './bookRecords.ts'
+
+/** Readings that the procedures declare; what a reader sets beside them is not written by the test. */
+const readingsDeclared = (): number =>
+  procedures().reduce((sum, { readings = [] }) => sum + readings.length, 0)
 
 /* A procedure as a fitter uses it: on a phone, ticking and writing, away to the calculator and back. */
 
@@ -14,7 +20,9 @@ beforeAll(async () => {
 })
 afterAll(() => site.close())
 
-async function fresh(options: Parameters<Site['browser']['newContext']>[0] = { viewport: { width: 360, height: 740 } }): Promise<Page> {
+async function fresh(
+  options: Parameters<Site['browser']['newContext']>[0] = { viewport: { width: 360, height: 740 } },
+): Promise<Page> {
   await context?.close()
   context = await site.browser.newContext(options)
   context.setDefaultTimeout(15_000)
@@ -22,16 +30,23 @@ async function fresh(options: Parameters<Site['browser']['newContext']>[0] = { v
   return page
 }
 
-const open = (address: string) => page.goto(site.origin + address, { waitUntil: 'load', timeout: 30_000 })
+const open = (address: string) =>
+  page.goto(site.origin + address, { waitUntil: 'load', timeout: 30_000 })
+/** All procedures in the order of the work, as their files give it. */
+const inOrder = procedures()
+  .sort((one, other) => one.order - other.order)
+  .map(({ id }) => id)
 const box = (step: string) => page.locator(`#${step} [data-tick]`)
-const field = (reading: string, index = 0) => page.locator(`[data-reading="${reading}"] [data-box="${index}"]`)
-const stored = () => page.evaluate(() => localStorage.getItem('witness-mark.bench-book') ?? '')
+const field = (reading: string, index = 0) =>
+  page.locator(`[data-reading="${reading}"] [data-box="${index}"]`)
 
 async function violations(): Promise<string[]> {
   await page.evaluate(axe.source)
   return page.evaluate(async () => {
     const checker = (window as unknown as { axe: typeof axe }).axe
-    const { violations: found } = await checker.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })
+    const { violations: found } = await checker.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    })
     return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`))
   })
 }
@@ -43,9 +58,13 @@ describe('a procedure', () => {
     await box('wipe-the-tube').check()
     await field('extended', 1).fill('150,5')
     await field('extended', 2).fill('149.5')
-    await page.locator('[data-reading="extended"] [data-mean]', { hasText: '150\u00a0mm' }).waitFor()
+    await page
+      .locator('[data-reading="extended"] [data-mean]', { hasText: '150\u00a0mm' })
+      .waitFor()
     await page.reload()
-    await page.locator('[data-progress]', { hasText: '1 of 16 steps ticked. Go on at step 1.' }).waitFor()
+    await page
+      .locator('[data-progress]', { hasText: '1 of 17 steps ticked. Go on at step 1.' })
+      .waitFor()
     expect(await box('wipe-the-tube').isChecked()).toBe(true)
     expect(await box('note-the-state').isChecked()).toBe(false)
     expect(await field('extended', 0).inputValue()).toBe('')
@@ -57,15 +76,16 @@ describe('a procedure', () => {
     await open('/procedures/measure-front-sag/')
     await box('wipe-the-tube').check()
     // what a tick in an earlier edition looks like: the same step, other words
-    await page.evaluate(() => {
-      const book = JSON.parse(localStorage.getItem('witness-mark.bench-book')!) as {
-        sheets: Record<string, { ticks: Record<string, { hash: string; at: string }> }>
-      }
-      book.sheets['measure-front-sag']!.ticks['wipe-the-tube'] = { hash: 'earlier-words', at: '2024-05-06' }
-      localStorage.setItem('witness-mark.bench-book', JSON.stringify(book))
-    })
+    await expect.poll(() => jobs(page).then((all) => all.length), { timeout: 10_000 }).toBe(1)
+    const [job] = await jobs(page)
+    job!.parts[0]!.ticks['wipe-the-tube'] = { hash: 'earlier-words', at: '2024-05-06' }
+    await putRecord(page, 'jobs', job!.id, job)
     await page.reload()
-    await page.locator('#wipe-the-tube [data-changed]', { hasText: 'Changed since you ticked it on 2024-05-06' }).waitFor()
+    await page
+      .locator('#wipe-the-tube [data-changed]', {
+        hasText: 'Changed since you ticked it on 2024-05-06',
+      })
+      .waitFor()
     expect(await box('wipe-the-tube').isChecked()).toBe(false)
     await box('wipe-the-tube').check()
     expect(await page.locator('#wipe-the-tube [data-changed]').isVisible()).toBe(false)
@@ -100,31 +120,139 @@ describe('a procedure', () => {
     const said = page.locator('[data-carry="sag"] [data-carry-said]')
     // (150 − (112 + 118)/2) = 35 mm of 120 mm: 29 %
     await page
-      .locator('[data-carry="sag"] [data-carry-said]', { hasText: 'Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window used is 25 to 33\u00a0%' })
+      .locator('[data-carry="sag"] [data-carry-said]', {
+        hasText: 'Your sag is 35.0\u00a0mm, 29\u00a0% of the travel. The window is 25 to 33\u00a0%',
+      })
       .waitFor()
     await field('sag.windowLow').fill('30')
     await field('sag.windowHigh').fill('35')
-    await page.locator('[data-carry="sag"] [data-carry-said]', { hasText: 'The window you set is 30 to 35\u00a0%' }).waitFor()
+    await page
+      .locator('[data-carry="sag"] [data-carry-said]', {
+        hasText: 'The window is 30 to 35\u00a0%',
+      })
+      .waitFor()
     expect(await said.textContent()).toContain('Your sag is 35.0\u00a0mm')
     await page.locator('[data-carry="sag"] [data-carry-link]').click()
     await page.waitForURL(/\/calculators\/sag\/\?/)
     await page.waitForFunction(() => document.querySelectorAll('astro-island[ssr]').length === 0)
-    expect(await page.locator('form[data-calculator="sag"] input[name="settledUp"]').inputValue()).toBe('118')
-    expect(await page.locator('form[data-calculator="sag"] input[name="travel"]').inputValue()).toBe('120')
+    expect(
+      await page.locator('form[data-calculator="sag"] input[name="settledUp"]').inputValue(),
+    ).toBe('118')
+    expect(
+      await page.locator('form[data-calculator="sag"] input[name="travel"]').inputValue(),
+    ).toBe('120')
     await page.goBack()
-    await page.locator('[data-carry="sag"] [data-carry-said]', { hasText: 'Your sag is 35.0\u00a0mm' }).waitFor()
+    await page
+      .locator('[data-carry="sag"] [data-carry-said]', { hasText: 'Your sag is 35.0\u00a0mm' })
+      .waitFor()
     expect(await field('riderSettledUp').inputValue()).toBe('118')
   })
+
+  test('says beside the boxes when readings lie too far apart, and holds the verdict back until they agree', async () => {
+    await fresh()
+    await open('/procedures/measure-front-sag/')
+    for (const [reading, value] of [
+      ['frontTravel', '120'],
+      ['extended', '150'],
+      ['riderSettledDown', '112'],
+    ] as const)
+      await field(reading).fill(value)
+    const [up, apart, mean] = ['', ' [data-apart]', ' .mean'].map((part) =>
+      page.locator(`[data-reading="riderSettledUp"]${part}`),
+    )
+    await field('riderSettledUp', 0).fill('118')
+    await page.locator('[data-carry="sag"] [data-carry-said]', { hasText: 'Your sag is' }).waitFor()
+    await field('riderSettledUp', 1).fill('118')
+    await field('riderSettledUp', 2).fill('98')
+    await apart!.filter({ hasText: 'These are 20\u00a0mm apart: read once more.' }).waitFor()
+    expect(await mean!.isVisible()).toBe(false)
+    // beside the third box: the same line or the next
+    const [third, told] = [
+      await field('riderSettledUp', 2).boundingBox(),
+      await apart!.boundingBox(),
+    ]
+    expect(told!.y - third!.y).toBeLessThan(80)
+    await page
+      .locator('[data-carry="sag"] [data-carry-count]', {
+        hasText: 'whose readings lie too far apart',
+      })
+      .waitFor()
+    await expect
+      .poll(() => page.locator('[data-carry="sag"] [data-carry-said]').textContent(), {
+        timeout: 10_000,
+      })
+      .toBe('')
+    await page.evaluate(() =>
+      document.querySelector<HTMLElement>('[data-system="imperial"]')!.click(),
+    )
+    await apart!.filter({ hasText: '0.787\u00a0in apart' }).waitFor()
+    await page.evaluate(() =>
+      document.querySelector<HTMLElement>('[data-system="metric"]')!.click(),
+    )
+    await field('riderSettledUp', 2).fill('119')
+    await page.locator('[data-carry="sag"] [data-carry-said]', { hasText: 'Your sag is' }).waitFor()
+    expect(await apart!.textContent()).toBe('')
+    expect(await up!.locator('[data-mean]').textContent()).toBe('118.3\u00a0mm')
+  })
+
+  test.each(['screen', 'print'] as const)(
+    'ticks a step with a tick, not with a cross (%s)',
+    async (media) => {
+      await fresh({ viewport: { width: 360, height: 740 }, deviceScaleFactor: 4 })
+      await open('/procedures/measure-front-sag/')
+      await box('wipe-the-tube').check()
+      await page.mouse.click(1, 1)
+      await page.emulateMedia({ media })
+      const picture = (await box('wipe-the-tube').screenshot()).toString('base64')
+      // the mark is the rarer tone inside the box; a cross has as much of it at the top left as at the top right, a tick has none there
+      const [left, right] = await page.evaluate(async (data) => {
+        const image = new Image()
+        image.src = `data:image/png;base64,${data}`
+        await image.decode()
+        const canvas = document.createElement('canvas')
+        const { width, height } = image
+        Object.assign(canvas, { width, height })
+        const context = canvas.getContext('2d')!
+        context.drawImage(image, 0, 0)
+        const inner = context.getImageData(width * 0.3, height * 0.3, width * 0.4, height * 0.4)
+        const light = Array.from(
+          { length: inner.width * inner.height },
+          (_, at) => inner.data[at * 4]! + inner.data[at * 4 + 1]! + inner.data[at * 4 + 2]! > 382,
+        )
+        const rarer = light.filter(Boolean).length < light.length / 2
+        const count = (from: number, to: number): number =>
+          light.filter(
+            (each, at) =>
+              each === rarer &&
+              at % inner.width >= from * inner.width &&
+              at % inner.width < to * inner.width &&
+              at < light.length * 0.4,
+          ).length
+        return [count(0, 0.4), count(0.6, 1)]
+      }, picture)
+      expect(right).toBeGreaterThan(3)
+      expect(left).toBe(0)
+    },
+  )
 
   test('follows the reader’s units, and a value comes back unchanged', async () => {
     await fresh()
     await open('/procedures/record-a-baseline/')
     await field('markLeft').fill('112.5')
-    const use = (system: string) => page.evaluate((name) => document.querySelector<HTMLElement>(`[data-system="${name}"]`)!.click(), system)
+    const use = (system: string) =>
+      page.evaluate(
+        (name) => document.querySelector<HTMLElement>(`[data-system="${name}"]`)!.click(),
+        system,
+      )
     await use('imperial')
     await page.locator('[data-reading="markLeft"] [data-unit-symbol]', { hasText: 'in' }).waitFor()
     expect(await field('markLeft').inputValue()).toBe('4.429')
-    expect(JSON.parse(await stored())).toHaveProperty('sheets.record-a-baseline.readings.markLeft.0', { typed: '112.5', unit: 'mm', value: 112.5 })
+    // what was typed is kept as it was typed, whatever the units in sight
+    await expect
+      .poll(async () => (await jobs(page))[0]?.parts[0]?.readings['markLeft']?.boxes, {
+        timeout: 10_000,
+      })
+      .toEqual([{ typed: '112.5', unit: 'mm', value: 112.5 }])
     await use('metric')
     expect(await field('markLeft').inputValue()).toBe('112.5')
   })
@@ -134,7 +262,33 @@ describe('a procedure', () => {
     await open('/procedures/record-a-baseline/')
     await field('markLeft').fill('115')
     await open('/procedures/check-against-the-mark/')
-    await page.locator('[data-reading="markLeftAfter"] [data-earlier]', { hasText: 'Earlier, in “Record a baseline”: 115\u00a0mm' }).waitFor()
+    await page
+      .locator('[data-reading="markLeftAfter"] [data-earlier]', {
+        hasText: 'Earlier, in “Record a baseline”: 115\u00a0mm',
+      })
+      .waitFor()
+  })
+
+  test('tells a caution in full once, and at every later step what to do about it', async () => {
+    await fresh()
+    await open('/procedures/open-the-fork-top/')
+    const boxes = await page.locator('[data-caution]').evaluateAll((all) =>
+      all.map((box) => ({
+        id: (box as HTMLElement).dataset['caution']!,
+        words: box.textContent.split(/\s+/).length,
+        defers: box.querySelector('.defers') !== null,
+        says: box.textContent,
+      })),
+    )
+    const first = new Map(boxes.map((box) => [box.id, box] as const).reverse())
+    const later = boxes.filter((box) => first.get(box.id) !== box)
+    expect([...first.values()].every(({ defers }) => defers)).toBe(true)
+    expect(
+      later.filter(({ id, defers, words }) => defers || words >= first.get(id)!.words),
+    ).toEqual([])
+    expect(later.find(({ id }) => id === 'plate-under-the-locknut')?.says).toMatch(
+      /WARNING Slotted plate can slip\. Press the spacer from its sides/,
+    )
   })
 
   test('asks once before it starts again', async () => {
@@ -154,7 +308,11 @@ describe('a procedure', () => {
     await fresh()
     await open('/procedures/measure-front-sag/')
     const small = await page.evaluate(() =>
-      [...document.querySelectorAll<HTMLElement>('main [data-tick], main [data-box], main button, main summary, .next-job, [data-carry-link], .steps-nav a')]
+      [
+        ...document.querySelectorAll<HTMLElement>(
+          'main [data-tick], main [data-box], main button, main summary, .next-job, [data-carry-link], .steps-nav a',
+        ),
+      ]
         .map((element) => ({ element, height: element.getBoundingClientRect().height }))
         .filter(({ height }) => height > 0 && height < 43.5)
         .map(({ element, height }) => `${element.outerHTML.slice(0, 80)} ${height}`),
@@ -175,7 +333,7 @@ describe('a procedure', () => {
   test('is a printed form without JavaScript', async () => {
     await fresh({ javaScriptEnabled: false })
     await open('/procedures/cut-a-spacer/')
-    expect(await page.locator('[data-tick]').count()).toBe(21)
+    expect(await page.locator('[data-tick]').count()).toBe(23)
     expect(await page.locator('[data-reading="tubeDepth"] input').isVisible()).toBe(true)
     expect(await page.locator('[data-again]').isVisible()).toBe(false)
   })
@@ -190,14 +348,20 @@ describe('the job', () => {
       seen.push(new URL(page.url()).pathname)
       // the middle of each range: a reading that every box takes
       await page.evaluate(() => {
-        const data = JSON.parse(document.querySelector('#readings-of-the-job')!.textContent!) as {
-          taken: { procedure: string; spec: { id: string; quantity: string; range?: [number, number] } }[]
+        const data = JSON.parse(document.querySelector('#readings-of-the-job')!.textContent) as {
+          taken: {
+            procedure: string
+            spec: { id: string; quantity: string; range?: [number, number] }
+          }[]
         }
         const here = document.querySelector<HTMLElement>('[data-procedure]')!.dataset['procedure']
         for (const { procedure, spec } of data.taken) {
           if (procedure !== here) continue
-          for (const each of document.querySelectorAll<HTMLInputElement>(`[data-reading="${spec.id}"] [data-box]`)) {
-            each.value = spec.quantity === 'text' ? 'noted' : String((spec.range![0] + spec.range![1]) / 2)
+          for (const each of document.querySelectorAll<HTMLInputElement>(
+            `[data-reading="${spec.id}"] [data-box]`,
+          )) {
+            each.value =
+              spec.quantity === 'text' ? 'noted' : String((spec.range![0] + spec.range![1]) / 2)
             each.dispatchEvent(new Event('input', { bubbles: true }))
           }
         }
@@ -208,67 +372,26 @@ describe('the job', () => {
       await next.click()
       await page.waitForURL((url) => url.pathname !== seen.at(-1))
     }
-    expect(seen).toHaveLength(21)
-    expect(seen.at(-1)).toBe('/procedures/first-ride-checks/')
+    expect(seen).toHaveLength(inOrder.length)
+    expect(seen.at(-1)).toBe(`/procedures/${inOrder.at(-1)}/`)
     await open('/record/')
-    await page.locator('[data-book][data-filled]').waitFor()
-    expect(await page.locator('[data-row][data-empty]').count()).toBe(0)
-    expect(await page.locator('section[data-sheet][data-empty]').count()).toBe(0)
+    await page.locator('.bike-card h2 a').click()
+    await page.locator('.jobs [data-job] a').click()
+    await page.locator('[data-pairs] tbody tr').first().waitFor()
+    // every reading of every procedure is in the job, each in its part
+    const declared = readingsDeclared()
+    expect(await page.locator('.job-record [data-reading]').count()).toBe(declared)
+    expect(await page.locator('.job-record [data-sheet]').count()).toBe(inOrder.length)
     expect(await page.locator('[data-pairs] tbody tr').count()).toBeGreaterThan(5)
   })
 
   test('stands in order on its overview, each procedure once', async () => {
     await fresh()
     await open('/procedures/')
-    const jobs = await page.locator('[data-job]').evaluateAll((all) => all.map((each) => (each as HTMLElement).dataset['job']))
-    expect([jobs.length, jobs[0], jobs.at(-1)]).toEqual([21, 'record-a-baseline', 'first-ride-checks'])
-  })
-})
-
-describe('the bench book', () => {
-  test('saves a file, and reads it back after it was cleared', async () => {
-    await fresh()
-    await open('/procedures/record-a-baseline/')
-    await field('notes').fill('dives on the brakes')
-    await box('wipe-the-tubes').check()
-    await open('/record/')
-    const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save as a file' }).click()])
-    const file = await download.path()
-    const before = await stored()
-    await page.getByRole('button', { name: 'Clear' }).click()
-    await page.getByRole('button', { name: 'Clear it' }).click()
-    await page.locator('[data-note]', { hasText: 'The bench book is empty.' }).waitFor()
-    await page.locator('[data-file]').setInputFiles(file)
-    await page.locator('[data-note]', { hasText: 'Read back: 1 reading and 1 tick.' }).waitFor()
-    expect(JSON.parse(await stored())).toEqual(JSON.parse(before))
-    expect(await page.locator('[data-row="record-a-baseline notes"]').textContent()).toContain('dives on the brakes')
-  })
-
-  test('asks before a file replaces what is there, and loses nothing to a bad file', async () => {
-    await fresh()
-    await open('/procedures/record-a-baseline/')
-    await field('notes').fill('mine')
-    await open('/record/')
-    const before = await stored()
-    const give = (text: string) => page.locator('[data-file]').setInputFiles({ name: 'other.json', mimeType: 'application/json', buffer: Buffer.from(text) })
-    await give('{"format":"something else"}')
-    await page.locator('[data-note].bad', { hasText: 'other.json: The file is not a bench book of this site.' }).waitFor()
-    expect(await stored()).toBe(before)
-    await give(JSON.stringify({ ...(JSON.parse(before) as object), bike: 'another bike', sheets: {} }))
-    await page.getByRole('button', { name: 'Keep what is here' }).click()
-    expect(await stored()).toBe(before)
-  })
-
-  test('passes the accessibility checker when it is filled', async () => {
-    await fresh()
-    await open('/procedures/record-a-baseline/')
-    await field('markLeft').fill('115')
-    await open('/procedures/check-against-the-mark/')
-    await field('markLeftAfter').fill('121')
-    await open('/record/')
-    await page.locator('[data-pairs] tbody tr').waitFor()
-    expect(await page.locator('[data-pairs] tbody tr').first().textContent()).toContain('+6\u00a0mm')
-    expect(await violations()).toEqual([])
+    const jobs = await page
+      .locator('[data-job]')
+      .evaluateAll((all) => all.map((each) => (each as HTMLElement).dataset['job']))
+    expect(jobs).toEqual(inOrder)
   })
 })
 
@@ -280,5 +403,69 @@ describe('something feels wrong', () => {
     await page.locator('.feels-what > summary', { hasText: 'The front dives a lot' }).click()
     await page.locator('.feels-what[open] a', { hasText: 'Measure the front sag' }).click()
     await page.waitForURL(/\/procedures\/measure-front-sag\//)
+  })
+
+  test('names every cause that the full list names, also several that one measurement tells apart', async () => {
+    await fresh()
+    await open('/symptoms/')
+    const shown = await page
+      .locator('.feels-what')
+      .evaluateAll((all) =>
+        Object.fromEntries(
+          all.map((each) => [
+            each.querySelector('summary')!.textContent,
+            [...each.querySelectorAll('.feels-cause')].map((cause) => cause.textContent),
+          ]),
+        ),
+      )
+    const hidden = listed('symptoms.yaml').flatMap(({ feel, causes }) =>
+      (causes as { cause: string }[])
+        .filter(
+          ({ cause }) => !shown[feel as string]?.some((text) => text.includes(cause.slice(1))),
+        )
+        .map(({ cause }) => `${String(feel)}: ${cause}`),
+    )
+    expect(hidden).toEqual([])
+  })
+
+  test('says of each link what kind of page it leads to', async () => {
+    await fresh()
+    for (const address of ['/symptoms/', '/']) {
+      await open(address)
+      const links = await page.locator('.feels ol a, .symptom .links a').evaluateAll((all) =>
+        all.map((each) => ({
+          to: new URL((each as HTMLAnchorElement).href).pathname.split('/')[1]!,
+          text: each.textContent,
+        })),
+      )
+      expect(links.length).toBeGreaterThan(30)
+      const kinds: Record<string, string> = {
+        procedures: 'Do: ',
+        calculators: 'Calculator: ',
+        chapters: 'Chapter: ',
+      }
+      expect(links.filter(({ to, text }) => !text.startsWith(kinds[to] ?? 'nothing'))).toEqual([])
+    }
+  })
+
+  test('has a stop for every symptom, above its first cause', async () => {
+    await fresh()
+    await open('/symptoms/')
+    const without = await page
+      .locator('[data-symptom]')
+      .evaluateAll((all) =>
+        all
+          .filter(
+            (each) =>
+              !(
+                each
+                  .querySelector('.feels-stop')
+                  ?.compareDocumentPosition(each.querySelector('.causes')!) ===
+                Node.DOCUMENT_POSITION_FOLLOWING
+              ),
+          )
+          .map((each) => (each as HTMLElement).dataset['symptom']),
+      )
+    expect(without).toEqual([])
   })
 })

@@ -11,14 +11,18 @@ interface Asked {
   want: string[]
 }
 
-const LISTS = ['search-queries.yaml', 'search-queries-more.yaml']
+const LISTS = ['search-queries.yaml', 'search-queries-more.yaml', 'search-queries-third.yaml']
 const TARGET = 0.95
 
 /** Addresses of the results, in order, without the origin. */
 async function ask(page: Page, origin: string, q: string): Promise<string[]> {
   await page.goto(`${origin}/search/?q=${encodeURIComponent(q)}`)
-  await page.waitForFunction(() => document.querySelector('[data-search-status]')?.textContent !== '')
-  const found = await page.$$eval('li[data-result]', (items) => items.map((item) => item.querySelector('a')?.href ?? ''))
+  await page.waitForFunction(
+    () => document.querySelector('[data-search-status]')?.textContent !== '',
+  )
+  const found = await page.$$eval('li[data-result]', (items) =>
+    items.map((item) => item.querySelector('a')?.href ?? ''),
+  )
   return found.map((address) => address.slice(origin.length))
 }
 
@@ -34,9 +38,14 @@ async function score(page: Page, origin: string, list: string): Promise<number> 
     const at = found.findIndex((address) => want.includes(address))
     if (at === 0) first += 1
     if (at >= 0 && at < 3) firstThree += 1
-    else console.log(`  missed: “${q}” gave ${found.slice(0, 3).join(', ') || 'nothing'}; wanted ${want.join(' or ')}`)
+    else
+      console.log(
+        `  missed: “${q}” gave ${found.slice(0, 3).join(', ') || 'nothing'}; wanted ${want.join(' or ')}`,
+      )
   }
-  console.log(`${list}: ${asked.length} queries, hit@1 ${percent(first, asked.length)}, hit@3 ${percent(firstThree, asked.length)}`)
+  console.log(
+    `${list}: ${asked.length} queries, hit@1 ${percent(first, asked.length)}, hit@3 ${percent(firstThree, asked.length)}`,
+  )
   return firstThree / asked.length
 }
 
