@@ -5,9 +5,11 @@ import { defineConfig } from 'vitest/config'
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
-    include: (process.env['CORE_TESTS'] ?? '**/*').split(',').map((name) => `tests/core/${name}.test.ts`),
+    include: (process.env['CORE_TESTS'] ?? '**/*')
+      .split(',')
+      .map((name) => `tests/core/${name}.test.ts`),
     exclude: ['tests/core/coverage.test.ts'],
-    setupFiles: ['tests/core/fewer-runs.ts'],
+    setupFiles: ['tests/core/fewerRuns.ts'],
     testTimeout: 300_000,
   },
 })

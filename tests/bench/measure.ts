@@ -1,5 +1,8 @@
 /** Median and 10 % to 90 % of the time of one call [s], over rounds after warm-up; each round repeats until a millisecond has passed. */
-export function measure(call: () => unknown, rounds = 40): { median: number; low: number; high: number } {
+export function measure(
+  call: () => unknown,
+  rounds = 40,
+): { median: number; low: number; high: number } {
   const times: number[] = []
   let repeats = 1
   for (let round = -10; round < rounds; round++) {
@@ -16,6 +19,11 @@ export function measure(call: () => unknown, rounds = 40): { median: number; low
 
 const micro = (seconds: number): string => (seconds * 1e6).toFixed(seconds < 1e-4 ? 2 : 0)
 
-export function report(name: string, { median, low, high }: { median: number; low: number; high: number }): void {
-  console.log(`${name}: median ${micro(median)} µs, 10 % to 90 % ${micro(low)} to ${micro(high)} µs`)
+export function report(
+  name: string,
+  { median, low, high }: { median: number; low: number; high: number },
+): void {
+  console.log(
+    `${name}: median ${micro(median)} µs, 10 % to 90 % ${micro(low)} to ${micro(high)} µs`,
+  )
 }

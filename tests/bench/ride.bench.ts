@@ -1,6 +1,13 @@
 // Times one end over a bump (3 s, relative tolerance 1e-8) and a choice among 20 spring rates, warm, on one core.
 // Run it alone: node tests/bench/ride.bench.ts
-import { chooseRate, rideOver, type Choice, type End, type Law, type Profile } from '../../src/core/index.ts'
+import {
+  chooseRate,
+  rideOver,
+  type Choice,
+  type End,
+  type Law,
+  type Profile,
+} from '../../src/core/index.ts'
 import { forkCurve, forkCurveForce } from '../../src/core/fork.ts'
 import { gassyBike as bike } from '../core/bikes.ts'
 
@@ -17,11 +24,19 @@ const end: End = {
   damper: { compression: linear(1100), rebound: linear(1100) },
 }
 const curve = forkCurve(bike.fork)
-const gassy: End = { ...end, force: (x) => forkCurveForce(curve, x), damper: { compression: linear(800), rebound: digressive } }
+const gassy: End = {
+  ...end,
+  force: (x) => forkCurveForce(curve, x),
+  damper: { compression: linear(800), rebound: digressive },
+}
 const payload = [{ mass: 80, x: 0.55, z: 1.05 }]
 const choice: Choice = {
   bike,
-  cases: { static: {}, rider: { payload }, braking: { payload, deceleration: 6, gasState: { exponent: 1.4, from: 0.036 } } },
+  cases: {
+    static: {},
+    rider: { payload },
+    braking: { payload, deceleration: 6, gasState: { exponent: 1.4, from: 0.036 } },
+  },
   target: { riderSag: 0.036, staticSag: [0.015, 0.025], reserve: 0.01 },
   rates: Array.from({ length: 20 }, (_, i) => 5000 + 500 * i),
 }
@@ -34,11 +49,15 @@ function time(name: string, run: () => unknown): void {
     return performance.now() - start
   }).sort((a, b) => a - b)
   const [low = 0, median = 0, high = 0] = [times[10], times[50], times[90]]
-  console.log(`${name}: median ${median.toFixed(2)} ms, 10th to 90th percentile ${low.toFixed(2)} to ${high.toFixed(2)} ms`)
+  console.log(
+    `${name}: median ${median.toFixed(2)} ms, 10th to 90th percentile ${low.toFixed(2)} to ${high.toFixed(2)} ms`,
+  )
 }
 
 const options = { duration: 3, relativeTolerance: 1e-8 }
 time('rideOver a bump, 3 s, straight spring and damper', () => rideOver(bump, end, options))
 time('rideOver a bump, 3 s, gas fork and digressive rebound', () => rideOver(bump, gassy, options))
-time('rideOver waves, 3 s, gas fork and digressive rebound', () => rideOver({ kind: 'waves', height: 0.04, length: 5, speed: 20 }, gassy, options))
+time('rideOver waves, 3 s, gas fork and digressive rebound', () =>
+  rideOver({ kind: 'waves', height: 0.04, length: 5, speed: 20 }, gassy, options),
+)
 time('chooseRate over 20 rates', () => chooseRate(choice))

@@ -15,13 +15,17 @@ const ROUNDS = 3
 const WARM_UP = 10
 const VIEWS = { phone: { width: 412, height: 823 }, wide: { width: 1280, height: 900 } }
 /** A slider; the two calculators that have none are moved by a number's box. */
-const FIELDS = ['input[type="range"]', 'input[inputmode="decimal"]'].map((field) => `form[data-calculator] ${field}`)
+const FIELDS = ['input[type="range"]', 'input[inputmode="decimal"]'].map(
+  (field) => `form[data-calculator] ${field}`,
+)
 
 /** Moves the first field to and fro about its start, and times each move [ms]. Values that the calculator refuses would draw nothing: it stays near the start. */
 const moveSlider = (page: Page): Promise<number[]> =>
   page.evaluate(
     async ({ fields, moves }) => {
-      const slider = fields.map((field) => document.querySelector<HTMLInputElement>(field)).find((field) => field !== null)!
+      const slider = fields
+        .map((field) => document.querySelector<HTMLInputElement>(field))
+        .find((field) => field !== null)!
       slider.scrollIntoView({ block: 'center' })
       const setValue = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!.set!
       const start = Number(slider.value)
@@ -56,13 +60,18 @@ for (const [view, viewport] of Object.entries(VIEWS)) {
     const rounds: { median: number; p95: number }[] = []
     for (let round = 0; round < ROUNDS; round++) {
       const times = (await moveSlider(page)).slice(WARM_UP).sort((a, b) => a - b)
-      rounds.push({ median: times[Math.floor(times.length * 0.5)]!, p95: times[Math.floor(times.length * 0.95)]! })
+      rounds.push({
+        median: times[Math.floor(times.length * 0.5)]!,
+        p95: times[Math.floor(times.length * 0.95)]!,
+      })
     }
     await session.send('Emulation.setCPUThrottlingRate', { rate: 1 })
     const { median, p95 } = rounds.sort((a, b) => a.median + a.p95 - b.median - b.p95)[0]!
     const refused = await page.locator('form[data-calculator] .no-picture').count()
     if (median > AIM.median || p95 > AIM.p95) over++
-    console.log(`${view} ${id.padEnd(20)} median ${median.toFixed(1)} ms, p95 ${p95.toFixed(1)} ms${refused > 0 ? ', refused at its end' : ''}`)
+    console.log(
+      `${view} ${id.padEnd(20)} median ${median.toFixed(1)} ms, p95 ${p95.toFixed(1)} ms${refused > 0 ? ', refused at its end' : ''}`,
+    )
   }
   await context.close()
 }

@@ -4,7 +4,9 @@ import { findBalance } from '../../src/core/newton.ts'
 import { setScene } from '../../src/core/scene.ts'
 import { solveStance } from '../../src/core/stance.ts'
 
-const { cases } = JSON.parse(readFileSync(new URL('../core/data/stance-cases.json', import.meta.url), 'utf8'))
+const { cases } = JSON.parse(
+  readFileSync(new URL('../core/data/stance-cases.json', import.meta.url), 'utf8'),
+)
 const ROUNDS = 40
 const REPEATS = 50
 
@@ -16,12 +18,19 @@ const times: number[] = []
 let checksum = 0
 for (let round = -10; round < ROUNDS; round++) {
   const start = process.hrtime.bigint()
-  for (let i = 0; i < REPEATS; i++) for (const it of cases) checksum += solveStance(it.bike, it.load, { settle: it.settle }).frontTravel
+  for (let i = 0; i < REPEATS; i++)
+    for (const it of cases)
+      checksum += solveStance(it.bike, it.load, { settle: it.settle }).frontTravel
   const time = Number(process.hrtime.bigint() - start) / 1000 / (REPEATS * cases.length)
   if (round >= 0) times.push(time)
 }
 times.sort((a, b) => a - b)
-const at = (sorted: number[], share: number): number => sorted[Math.round(share * (sorted.length - 1))]!
-console.log(`stance: median ${at(times, 0.5).toFixed(2)} µs, 10 % to 90 % ${at(times, 0.1).toFixed(2)} to ${at(times, 0.9).toFixed(2)} µs (${ROUNDS} rounds)`)
-console.log(`force evaluations a solve: median ${at(evaluations, 0.5)}, range ${evaluations[0]} to ${evaluations.at(-1)} over ${cases.length} bikes`)
+const at = (sorted: number[], share: number): number =>
+  sorted[Math.round(share * (sorted.length - 1))]!
+console.log(
+  `stance: median ${at(times, 0.5).toFixed(2)} µs, 10 % to 90 % ${at(times, 0.1).toFixed(2)} to ${at(times, 0.9).toFixed(2)} µs (${ROUNDS} rounds)`,
+)
+console.log(
+  `force evaluations a solve: median ${at(evaluations, 0.5)}, range ${evaluations[0]} to ${evaluations.at(-1)} over ${cases.length} bikes`,
+)
 console.log(`checksum ${checksum.toFixed(6)}`)

@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { parse } from 'yaml'
-import { givenProblems } from '../../components/prose/given.ts'
-import { calls } from '../../src/calculators/checks/calls.ts'
-import { inputToSI, readPrinted } from '../../src/calculators/checks/quantity.ts'
-import { runChecks, type Check, type CheckTopic } from '../../src/calculators/checks.ts'
+import { givenProblems } from '../../src/build/prose/given.ts'
+import { calls } from '../../src/checks/calls.ts'
+import { inputToSI, readPrinted } from '../../src/checks/quantity.ts'
+import { runChecks, type Check, type CheckTopic } from '../../src/checks/published.ts'
 import { isCalculatorId, loadCalculator } from '../../src/calculators/index.ts'
 
 const root = new URL('../../content/', import.meta.url)
@@ -64,7 +64,7 @@ describe('content/checks', () => {
   test('givenProblems(…) finds nothing wrong with the inputs that a check loads into its calculator', async () => {
     const loaded = checks.filter(({ calculator, given }) => given !== undefined && calculator !== undefined && isCalculatorId(calculator))
     expect(loaded.length).toBeGreaterThan(0)
-    for (const { id, calculator, given } of loaded) expect(givenProblems(await loadCalculator(calculator!), given!, bikes), id).toEqual([])
+    for (const { id, calculator, given } of loaded) expect(givenProblems(loadCalculator(calculator!), given!, bikes), id).toEqual([])
   })
 })
 

@@ -40,7 +40,7 @@ function referencesIn(where: string, data: unknown, field = ''): Reference[] {
 
 /** Components in running text that name an entry. */
 const TAGS: readonly (readonly [RegExp, string])[] = [
-  [/<Caution\b[^>]*?\bid="([^"]+)"/g, 'cautions'],
+  [/<(?:Caution|Danger)\b[^>]*?\bid="([^"]+)"/g, 'cautions'],
   [/<Source\b[^>]*?\bid="([^"]+)"/g, 'sources'],
   [/<Term\b[^>]*?\bid="([^"]+)"/g, 'glossary'],
   [/<Calculator\b[^>]*?\bid="([^"]+)"/g, 'calculators'],
@@ -60,7 +60,7 @@ function referencesInBody(where: string, body: string): Reference[] {
 
 const broken = (references: readonly Reference[]): string[] => references.filter(({ to, id }) => !known[to]!.includes(id)).map(({ where, to, id }) => `${where}: ${to} has no “${id}”`)
 
-describe.each(['chapters', 'cautions', 'procedures', 'calculators', 'bikes'])('content/%s', (folder) => {
+describe.each(['chapters', 'cautions', 'procedures', 'calculators', 'bikes', 'lessons', 'handouts', 'handouts/key'])('content/%s', (folder) => {
   test('points only at entries that exist', () => {
     const references = entries(folder).flatMap(({ id, data, body }) => [...referencesIn(`${folder}/${id}`, data), ...referencesInBody(`${folder}/${id}`, body)])
     expect(broken(references)).toEqual([])

@@ -8,28 +8,108 @@ function filesUnder(folder: string): string[] {
     .map((entry) => path.join(entry.parentPath, entry.name))
 }
 
-/** Files that a file imports by a relative path, from the project's root. */
+const IMPORT =
+  /(?:import|export)\b[^'"`;]*?\bfrom\s*['"](\.[^'"]+)['"]|import\(\s*['"](\.[^'"]+)['"]\s*\)|^import\s+['"](\.[^'"]+)['"]/gm
+
+/** Files that a file imports by a relative path, from the project's root; a template's imports, which lead nowhere here, are none. */
 function importsOf(file: string): string[] {
-  const text = readFileSync(file, 'utf8')
-  const found = [...text.matchAll(/(?:import|export)\b[^'"`;]*?\bfrom\s*['"](\.[^'"]+)['"]|import\(\s*['"](\.[^'"]+)['"]\s*\)|^import\s+['"](\.[^'"]+)['"]/gm)]
-  return found.map((match) => path.normalize(path.join(path.dirname(file), match[1] ?? match[2] ?? match[3]!)))
+  return [...readFileSync(file, 'utf8').matchAll(IMPORT)]
+    .map((match) => path.join(path.dirname(file), match[1] ?? match[2] ?? match[3]!))
+    .filter((target) => existsSync(target))
 }
 
-/** Where each folder may point: content → components → calculators → core, and the pages put them together. */
-const ALLOWED: Record<string, RegExp> = {
-  'src/core': /^src\/core\//,
-  'src/calculators': /^src\/(calculators|core)\//,
-  'components/figures': /^(components\/figures|src\/calculators)\//,
-  'components/calculator': /^(components\/(calculator|figures)|src\/calculators)\//,
-  'src/search': /^src\/(search|calculators|site\.ts|styles)/,
-  'src/record': /^src\/(record|calculators)\//,
+const imports = new Map(
+  ['src', 'components'].flatMap(filesUnder).map((file) => [file, importsOf(file)]),
+)
+
+/** The folder that a file belongs to, without `src/`; a file beside the folders stands for itself. */
+const roomOf = (file: string): string =>
+  /^src\/([^/]+)/.exec(file)?.[1] ?? file.split('/').slice(0, 2).join('/')
+
+const CALCULATORS = ['calculators', 'drawing', 'machine', 'bikes', 'units', 'core']
+const SITE = ['site.ts', 'base.ts', 'styles']
+const LOGIC = [...CALCULATORS, 'checks', 'record', 'jobs', 'search']
+
+/** Where each folder may point besides itself: core ← units ← bikes ← machine ← drawing ← calculators ← components ← pages. */
+const ALLOWED: Record<string, readonly string[]> = {
+  core: [],
+  units: ['core'],
+  bikes: ['units', 'core'],
+  machine: ['bikes', 'units', 'core'],
+  drawing: ['machine', 'bikes', 'units', 'core'],
+  calculators: CALCULATORS,
+  checks: CALCULATORS,
+  record: ['machine', 'bikes', 'units'],
+  jobs: ['record', 'machine', 'units'],
+  worksheet: CALCULATORS,
+  lesson: ['machine', 'units', 'core'],
+  room: [],
+  search: ['base.ts', 'styles'],
+  build: [...LOGIC, 'site.ts', 'base.ts'],
+  scripts: ['record', 'units'],
+  'components/calculator': [...CALCULATORS, 'record'],
+  'components/prose': [...LOGIC, ...SITE, 'build', 'components/calculator', 'components/room'],
+  'components/procedure': [...LOGIC, ...SITE, 'build', 'components/calculator', 'components/prose'],
+  'components/record': [...LOGIC, ...SITE, 'components/calculator'],
+  'components/job': [
+    ...LOGIC,
+    ...SITE,
+    'build',
+    'components/calculator',
+    'components/prose',
+    'components/procedure',
+  ],
+  'components/room': [...CALCULATORS, 'worksheet', 'room'],
+  'components/lesson': [...CALCULATORS, ...SITE, 'lesson', 'worksheet', 'components/prose'],
+  'components/worksheet': [...CALCULATORS, ...SITE, 'worksheet'],
+  layouts: [...SITE, 'search', 'units', 'components/prose'],
+  'base.ts': [],
+  'site.ts': ['base.ts'],
+  'content.config.ts': ['record', 'machine', 'units'],
+  styles: [],
 }
 
-describe.each(Object.entries(ALLOWED))('%s', (folder, allowed) => {
+test('every folder of src and components has its place in the chain; pages put them together', () => {
+  const rooms = new Set([...imports.keys()].map(roomOf))
+  expect([...rooms].filter((room) => room !== 'pages' && !Object.hasOwn(ALLOWED, room))).toEqual([])
+})
+
+describe.each(Object.entries(ALLOWED))('%s', (room, allowed) => {
   test('points only down the chain', () => {
-    const wrong = filesUnder(folder).flatMap((file) => importsOf(file).filter((target) => !allowed.test(target)).map((target) => `${file} → ${target}`))
-    expect(wrong).toEqual([])
+    const wrong = [...imports]
+      .filter(([file]) => roomOf(file) === room)
+      .flatMap(([file, targets]) => targets.map((target) => [file, target] as const))
+      .filter(([, target]) => roomOf(target) !== room && !allowed.includes(roomOf(target)))
+    expect(wrong.map((pair) => pair.join(' → '))).toEqual([])
   })
+})
+
+/** The first circle on the way from one to another along the arrows, or none. */
+function circleIn(arrows: ReadonlyMap<string, readonly string[]>): string[] {
+  const done = new Set<string>()
+  const walk = (from: string, way: readonly string[]): string[] => {
+    if (way.includes(from)) return [...way.slice(way.indexOf(from)), from]
+    if (done.has(from)) return []
+    for (const to of arrows.get(from) ?? []) {
+      const circle = walk(to, [...way, from])
+      if (circle.length > 0) return circle
+    }
+    done.add(from)
+    return []
+  }
+  for (const from of arrows.keys()) {
+    const circle = walk(from, [])
+    if (circle.length > 0) return circle
+  }
+  return []
+}
+
+test('no file leads back to itself', () => {
+  expect(circleIn(imports)).toEqual([])
+})
+
+test('no folder leads back to itself through another', () => {
+  expect(circleIn(new Map(Object.entries(ALLOWED).map(([room, all]) => [room, all.filter((each) => each !== room)])))).toEqual([])
 })
 
 test('src/core imports no package', () => {
@@ -48,7 +128,7 @@ describe.each(['README.md', 'DEVELOPERS.md'])('%s', (page) => {
 
   test('names only scripts that exist', () => {
     const scripts = Object.keys((JSON.parse(readFileSync('package.json', 'utf8')) as { scripts: Record<string, string> }).scripts)
-    const named = [...text.matchAll(/npm (?:run )?([a-z][\w-]*)/g)].map((match) => match[1]!).filter((name) => !['run', 'ci', 'exec', 'install', 'package', 'scripts', 'script'].includes(name))
+    const named = [...text.matchAll(/npm (?:run )?([a-z][\w-]*)/g)].map((match) => match[1]!).filter((name) => !['run', 'ci', 'exec', 'install', 'outdated', 'package', 'scripts', 'script'].includes(name))
     expect(named.filter((name) => !scripts.includes(name))).toEqual([])
   })
 })

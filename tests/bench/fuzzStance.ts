@@ -34,5 +34,6 @@ for (let i = 0; i < count; i++) {
   }
 }
 console.log(`${count} bikes, worst left over ${worst.toExponential(1)} N, most evaluations ${most}`)
-for (const [what, times] of [...outcomes].sort((a, b) => b[1] - a[1])) console.log(String(times).padStart(7), what)
+for (const [what, times] of [...outcomes].sort((a, b) => b[1] - a[1]))
+  console.log(String(times).padStart(7), what)
 if ((outcomes.get('does not balance') ?? 0) > 0) process.exitCode = 1

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { parse } from 'yaml'
 import { describe, expect, test } from 'vitest'
-import { defaultsOf } from '../../src/calculators/evaluate.ts'
+import { defaultsOf } from '../../src/machine/evaluate.ts'
 import { isCalculatorId, loadCalculator } from '../../src/calculators/index.ts'
 
 /* A figure in prose that the core can compute comes from <Value>. What may stand bare: what an example assumes (the values that the chapter gives to its
@@ -11,8 +11,8 @@ const NUMBER = /(?<![\w.,])(\d+(?:[.,]\d+)?)\s?(mm²\/s|mm²|mm|N\/mm|N·s\/m|kg
 const allowed = parse(readFileSync('tests/content/bare-numbers.yaml', 'utf8')) as Record<string, { number: string; why: string }[]>
 
 /** The numbers that a chapter's calculators start from. */
-async function assumed(ids: readonly string[]): Promise<number[]> {
-  const definitions = await Promise.all(ids.filter(isCalculatorId).map(loadCalculator))
+function assumed(ids: readonly string[]): number[] {
+  const definitions = ids.filter(isCalculatorId).map(loadCalculator)
   return definitions.flatMap((definition) => Object.values(defaultsOf(definition)).flatMap((value) => (typeof value === 'object' ? value.flat() : typeof value === 'number' ? [value] : [])))
 }
 
@@ -33,7 +33,7 @@ const chapters = readdirSync('content/chapters').map((file) => file.replace('.md
 describe.each(chapters.map((id) => [id] as const))('chapter %s', (id) => {
   test('has no bare number with a unit that the core could compute', async () => {
     const { text, given, calculators } = prose(id)
-    for (const value of await assumed(calculators)) given.add(Math.abs(value))
+    for (const value of assumed(calculators)) given.add(Math.abs(value))
     const reasons = new Set((allowed[id] ?? []).map(({ number }) => number))
     const bare = [...text.matchAll(NUMBER)].filter(([whole, number]) => !given.has(Number(number!.replace(',', '.'))) && !reasons.has(whole)).map((match) => `${match[0]} in “…${text.slice(Math.max(0, match.index - 50), match.index + 30).replace(/\s+/g, ' ')}…”`)
     expect(bare).toEqual([])
