@@ -3,23 +3,27 @@ import mdx from '@astrojs/mdx'
 import preact from '@astrojs/preact'
 import { satteri } from '@astrojs/markdown-satteri'
 import { defineConfig } from 'astro/config'
+import { drawnOptions } from './src/build/drawOptions.ts'
 import { maths } from './src/build/maths.ts'
+import { addressNotice, basePath, publicAddress } from './src/build/address.ts'
 import { afterBuild } from './src/build/afterBuild.ts'
 
 process.env.ASTRO_TELEMETRY_DISABLED = '1'
 
-const base = process.env.BASE_PATH ?? '/'
-const site = process.env.SITE_URL ?? 'http://localhost:4321'
+const address = publicAddress(process.env)
 
 export default defineConfig({
-  site,
-  base,
+  ...(address && { site: new URL(address).origin }),
+  base: basePath(process.env),
   trailingSlash: 'always',
   devToolbar: { enabled: false },
   prefetch: false,
   build: { inlineStylesheets: 'never' },
-  markdown: { processor: satteri({ features: { math: true }, mdastPlugins: [maths] }), syntaxHighlight: false },
-  integrations: [mdx(), preact(), afterBuild()],
+  markdown: {
+    processor: satteri({ features: { math: true }, mdastPlugins: [maths, drawnOptions] }),
+    syntaxHighlight: false,
+  },
+  integrations: [mdx(), preact(), afterBuild(addressNotice(address))],
   security: {
     csp: {
       directives: [
@@ -39,5 +43,6 @@ export default defineConfig({
   vite: {
     build: { assetsInlineLimit: 0, modulePreload: false },
     resolve: { dedupe: ['preact'] },
+    worker: { format: 'es' },
   },
 })

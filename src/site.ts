@@ -1,5 +1,4 @@
-/** Base path of the site with a slash at its end. */
-export const base = import.meta.env.BASE_URL.replace(/\/?$/, '/')
+import { base } from './base.ts'
 
 /** An address inside the site: root-relative `/chapters/sag/` becomes right under any base path. */
 export const path = (address: string): string => base + address.replace(/^\//, '')
@@ -9,18 +8,24 @@ export const parts = [
   { name: 'Chapters', address: 'chapters/' },
   { name: 'Calculators', address: 'calculators/' },
   { name: 'Procedures', address: 'procedures/' },
+  { name: 'Job cards', address: 'jobs/' },
   { name: 'Cautions', address: 'cautions/' },
+  { name: 'Lessons', address: 'lessons/' },
   { name: 'Bench book', address: 'record/' },
 ] as const
 
 /** What stands in the footer. */
 export const further = [
   { name: 'Something feels wrong', address: 'symptoms/' },
+  { name: 'Worksheets', address: 'worksheets/' },
   { name: 'Reading order', address: 'reading/' },
+  { name: 'Wrong ideas', address: 'wrong-ideas/' },
+  { name: 'Formulas', address: 'formulas/' },
   { name: 'Glossary', address: 'glossary/' },
   { name: 'Checks', address: 'checks/' },
   { name: 'Sources', address: 'sources/' },
   { name: 'Accessibility', address: 'accessibility/' },
+  { name: 'Editions', address: 'editions/' },
   { name: 'Licences', address: 'licences/' },
 ] as const
 
