@@ -1,7 +1,10 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import {
   type Aim,
   aimReading,
+  AIMS,
+  type AimSpread,
   aimStances,
   axlePlaces,
   type Bike,
@@ -14,7 +17,9 @@ import {
 import { normalBelow } from '../../src/core/normal.ts'
 import { normalStream } from '../../src/core/random.ts'
 import { plainBike, RIDER, stream } from './bikes.ts'
-import { randomSearch } from './changeCases.ts'
+import { buildableBike, randomSearch } from './changeCases.ts'
+import { between } from './draws.ts'
+import { near, same } from './near.ts'
 
 test('normalBelow(z) is what tables of the normal distribution print', () => {
   // NIST/SEMATECH e-Handbook, 1.3.6.7.1 (from memory)
@@ -88,17 +93,88 @@ describe('spreadOfChange', () => {
   })
 })
 
+describe('spreadOfChange, on random bikes', () => {
+  const seeds = fc.integer({ min: 0, max: 2 ** 31 })
+  const changes = fc.record({
+    forkPreloadChange: between(-0.004, 0.004),
+    tubeRaise: between(-0.004, 0.004),
+  })
+  const anyKnown = fc.record({
+    rates: between(0.002, 0.03),
+    preload: between(1e-4, 1e-3),
+    carried: between(0.2, 3),
+  })
+
+  test('spreadOfChange(…) adds what each source leaves open in squares', () => {
+    fc.assert(
+      fc.property(seeds, changes, anyKnown, (seed, change, known) => {
+        const { bike, cases } = buildableBike(stream(seed))
+        const aims = AIMS.map((id): Aim => ({ id, low: -1, high: 1 }))
+        const nothing = { rates: 0, preload: 0, carried: 0 }
+        const each = [
+          { rates: known.rates },
+          { preload: known.preload },
+          { carried: known.carried },
+        ]
+        const parts = each.map((one) =>
+          spreadOfChange(bike, cases, change, aims, { ...nothing, ...one }),
+        )
+        for (const [at, { uncertainty }] of spreadOfChange(
+          bike,
+          cases,
+          change,
+          aims,
+          known,
+        ).entries())
+          // a stance balances to 1e-9 N or so: 1e-12 m, of spreads of micrometres and more
+          same(uncertainty, Math.hypot(...parts.map((part) => part[at]!.uncertainty)), 1e-9)
+      }),
+      { numRuns: 15 },
+    )
+  })
+
+  test('spreadOfChange(…) shares all chance among windows that touch, about the reading itself', () => {
+    const wide: Aim[] = [{ id: 'frontRiderSag', low: -9, high: 9 }]
+    const cut = between(-3, 3)
+    fc.assert(
+      fc.property(seeds, changes, anyKnown, cut, cut, (seed, change, known, one, other) => {
+        const { bike, cases } = buildableBike(stream(seed))
+        const { rearTravel } = solveStance(bike, cases.rider)
+        const sag = solveStance(changeBike(bike, change, rearTravel), cases.rider).frontTravel
+        const [{ uncertainty }] = spreadOfChange(bike, cases, change, wide, known) as [AimSpread]
+        const [first, last] = [Math.min(one, other), Math.max(one, other)]
+        const ends = [-9, sag + first * uncertainty, sag + last * uncertainty, 9]
+        const chances = [0, 1, 2].map((at) => {
+          const aims: Aim[] = [{ id: 'frontRiderSag', low: ends[at]!, high: ends[at + 1]! }]
+          return spreadOfChange(bike, cases, change, aims, known)[0]!.chance
+        })
+        // two stances to 1e-12 m, of spreads of a tenth of a millimetre and more
+        const wanted = [normalBelow(first), normalBelow(last) - normalBelow(first)]
+        for (const [at, chance] of [...wanted, 1 - normalBelow(last)].entries())
+          near(chances[at], chance, 1e-7)
+      }),
+      { numRuns: 15 },
+    )
+  })
+})
+
 describe('changeSearch', () => {
-  test('changeSearch answers one task after the other as findChange answers each alone, on 20 random bikes', () => {
-    for (let seed = 2001; seed <= 2020; seed++) {
-      const { bike, cases, aims, means } = randomSearch(seed)
-      const find = changeSearch(bike, cases)
-      for (const fewer of [means.slice(1), means, means.slice(0, 2)]) {
-        const { tally: _, ...alone } = findChange({ bike, cases, aims, means: fewer })
-        const { tally: __, ...next } = find({ aims, means: fewer })
-        expect(next).toEqual(alone)
-      }
-    }
+  test('changeSearch answers one task after the other, in any order, as findChange answers each alone', () => {
+    const seeds = fc.integer({ min: 2001, max: 2999 })
+    const tasks = fc.shuffledSubarray([[1], [0], [0, 2]], { minLength: 2 })
+    fc.assert(
+      fc.property(seeds, tasks, (seed, cuts) => {
+        const { bike, cases, aims, means } = randomSearch(seed)
+        const find = changeSearch(bike, cases)
+        for (const cut of cuts) {
+          const fewer = means.slice(...cut)
+          const { tally: _, ...alone } = findChange({ bike, cases, aims, means: fewer })
+          const { tally: __, ...next } = find({ aims, means: fewer })
+          expect(next).toEqual(alone)
+        }
+      }),
+      { numRuns: 20 },
+    )
   })
 
   test('changeSearch without the nearest gives no way where none meets all aims', () => {

@@ -3,6 +3,9 @@ import { describe, expect, test } from 'vitest'
 import {
   DomainError,
   type Fork,
+  forkCurve,
+  forkCurveForce,
+  forkCurveFrom,
   forkEnergy,
   forkForce,
   forkLimit,
@@ -12,6 +15,7 @@ import {
   lastTravel,
 } from '../../src/core/index.ts'
 import { GAS, plainBike, randomCase, sealedBike, stream } from './bikes.ts'
+import { between } from './draws.ts'
 import { near, same } from './near.ts'
 
 const LEG = { spring: [{ rate: 9000 }], preload: 0.015 }
@@ -267,6 +271,21 @@ test('forkRate(…) is the slope of forkForce(…), and never below 0', () => {
       // A corner of the law inside the step would make the two sides differ.
       if (Math.abs(slope - left) < 1e-3 * Math.abs(slope))
         near(rate, slope, 1e-3 * Math.abs(slope) + 0.1)
+    }),
+  )
+})
+
+test('forkCurveFrom(…) is the fork whose gas came slowly to there and moves fast from there', () => {
+  const part = between(0, 0.95)
+  fc.assert(
+    fc.property(seeds, between(1, 1.4), part, part, part, (seed, exponent, before, from, at) => {
+      const fork = randomFork(seed)
+      const end = lastOf(fork)
+      const curve = forkCurve(fork, { exponent, from: before * end })
+      const wanted = forkForce(fork, at * end, { exponent, from: from * end })
+      // sums of kilonewtons, and powers of the volumes
+      const moved = forkCurveForce(forkCurveFrom(curve, from * end), at * end)
+      near(moved, wanted, 1e-10 * (Math.abs(wanted) + 1e3))
     }),
   )
 })

@@ -5,12 +5,15 @@ import {
   DomainError,
   type Gas,
   gasCurve,
+  gasCurveForce,
+  gasCurveFrom,
   gasEnergy,
   gasForce,
   gasRate,
   type GasState,
 } from '../../src/core/index.ts'
 import { GAS } from './bikes.ts'
+import { between } from './draws.ts'
 import { near, same } from './near.ts'
 
 const TRAVEL = 0.12
@@ -165,6 +168,18 @@ test('gasEnergy(…) is the integral of gasForce(…), either way round', () => 
       near(gasEnergy(GAS, TRAVEL, x0, x1, how), -gasEnergy(GAS, TRAVEL, x1, x0, how), 1e-9)
     }),
     { numRuns: 40 },
+  )
+})
+
+test('gasCurveFrom(…) is the gas that came slowly to there, wherever it came slowly before', () => {
+  const start = between(0, 0.11)
+  fc.assert(
+    fc.property(between(0, 3), start, start, between(0, 0.119), (exponent, before, from, x) => {
+      const moved = gasCurveFrom(gasCurve(GAS, TRAVEL, { exponent, from: before }), from)
+      const wanted = gasForce(GAS, TRAVEL, x, { exponent, from })
+      // 16 volumes in one at the last travel, cubed: rounding grows to 1e-12 of the pressure, which is 150 N of the air outside and more
+      near(gasCurveForce(moved, x), wanted, 1e-11 * (Math.abs(wanted) + 1e3))
+    }),
   )
 })
 
