@@ -34,8 +34,9 @@ export function patchMagnification(trails: readonly number[], scale: number, roo
   return STEPS.filter((times) => reach * scale * times <= room).at(-1) ?? 1
 }
 
-/** Height of the axis above the ground, and of the two rows of letters over a normal trail [viewBox units]. */
+/** How far the axis is drawn above the ground and below it, and the height of the two rows of letters over a normal trail [viewBox units]. */
 const AXIS = 46
+const UNDER = 12
 const OVER = [84, 67] as const
 
 /** The trail at right angles to the axis, from the contact up to it, and its value over both. */
@@ -67,15 +68,16 @@ function Foot({
   y,
   rake,
   state,
-  room,
+  up = AXIS,
+  down = UNDER,
 }: {
   x: number
   y: number
   rake: number
   state: 'now' | 'before'
-  room: number
+  up?: number
+  down?: number
 }) {
-  const [up, down] = [room, 12]
   return (
     <>
       <line
@@ -142,7 +144,8 @@ export function ContactPatch({
   // along the axis from the road to where the normal trail meets it
   const up = now.trail * Math.sin(now.rake) * magnified
   const meets: Spot = [foot(now.trail) - up * Math.sin(now.rake), y - up * Math.cos(now.rake)]
-  const height = normal === undefined ? AXIS : Math.max(AXIS, y - meets[1] + 5)
+  // a trail behind the contact has its normal below the road
+  const rises = normal === undefined ? 0 : y - meets[1]
   return (
     <g>
       <line class="ground" x1={round(left - 34)} x2={round(left + room + 10)} y1={y} y2={y} />
@@ -150,11 +153,16 @@ export function ContactPatch({
         class="now fill"
         d={`M${round(x - spread)} ${round(y - rise)} A${round(r)} ${round(r)} 0 0 0 ${round(x + spread)} ${round(y - rise)}`}
       />
-      <line class="axis ink" x1={round(x)} x2={round(x)} y1={y - AXIS} y2={y + 12} />
-      {before && (
-        <Foot x={foot(before.trail)} y={y} rake={before.rake} state="before" room={AXIS} />
-      )}
-      <Foot x={foot(now.trail)} y={y} rake={now.rake} state="now" room={height} />
+      <line class="axis ink" x1={round(x)} x2={round(x)} y1={y - AXIS} y2={y + UNDER} />
+      {before && <Foot x={foot(before.trail)} y={y} rake={before.rake} state="before" />}
+      <Foot
+        x={foot(now.trail)}
+        y={y}
+        rake={now.rake}
+        state="now"
+        up={Math.max(AXIS, rises + 5)}
+        down={Math.max(UNDER, 5 - rises)}
+      />
       {normal !== undefined && <Normal from={[x, y]} to={meets} left={left - 8} text={normal} />}
       {before && (
         <Measured

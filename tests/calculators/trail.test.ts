@@ -105,64 +105,134 @@ describe('trail', () => {
     expect(remarksOf(trail, { rake: 21, forkOffset: 45 })).toMatch(/commonly have 70 to 130 mm/)
     expect(remarksOf(trail, { rake: 15, forkOffset: 100 })).toMatch(/behind the tyre’s contact/)
   })
+})
 
-  test('the trail figure draws trail to the scale of the radius', () => {
-    const markup = drawn(trail, TrailFigure, { rake: 26, forkOffset: 40, frontRadius: 290 })
+type Place = readonly [number, number]
+interface Line {
+  from: Place
+  to: Place
+}
+
+/** The lines of one look, in the order drawn. */
+function lines(markup: string, look: string): Line[] {
+  const tag = new RegExp(`line class="${look}"`)
+  const [x1, y1, x2, y2] = ['x1', 'y1', 'x2', 'y2'].map((end) => places(markup, tag, end)) as [
+    number[],
+    number[],
+    number[],
+    number[],
+  ]
+  return x1.map((x, at) => ({ from: [x, y1[at]!], to: [x2[at]!, y2[at]!] }))
+}
+
+const isUpright = ({ from, to }: Line): boolean => from[0] === to[0]
+const fromUpright = ({ from, to }: Line): number =>
+  Math.atan2(Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])) / DEGREE
+
+/** Where the drawing puts the axis on the road, the axle, and the axis on the magnified road; and its scale [units per mm]. */
+function read(markup: string, { frontRadius }: { frontRadius: number }) {
+  const dots = markup.match(/<circle class="now solid" cx[^>]*>/g)!.join('')
+  const [x, y] = ['cx', 'cy'].map((at) => places(dots, /circle/, at)) as [number[], number[]]
+  const [foot, axle, magnified] = x.map((each, at): Place => [each, y[at]!]) as [
+    Place,
+    Place,
+    Place,
+  ]
+  const [ground, road] = places(markup, /line class="ground"/, 'y1') as [number, number]
+  const [under, contact] = lines(markup, 'axis ink').filter(isUpright) as [Line, Line]
+  const scale = (ground - axle[1]) / frontRadius
+  const times = Number(/the ground, ×(\d+)</.exec(markup)![1])
+  return { foot, axle, magnified, ground, road, under, contact, scale, times }
+}
+
+const plain = (markup: string): string => markup.replaceAll('\u00a0', ' ').replaceAll('−', '-')
+
+describe.each([
+  { rake: 26, forkOffset: 40, frontRadius: 290 },
+  { rake: 25, forkOffset: 30, frontRadius: 300 },
+  { rake: 33, forkOffset: 80, frontRadius: 320 },
+  { rake: 20, forkOffset: -10, frontRadius: 290 },
+  // the axis meets the road behind the contact
+  { rake: 15, forkOffset: 100, frontRadius: 300 },
+])('the trail figure of %o', (given) => {
+  const markup = drawn(trail, TrailFigure, given)
+  const [length, normal] = [result(trail, given, 'trail'), result(trail, given, 'normalTrail')]
+  const found = read(markup, given)
+  const { foot, axle, magnified, ground, road, contact, scale, times } = found
+
+  test('the trail figure draws the trail on the ground to the scale of the radius', () => {
     expectSound(markup)
-    const [ground] = places(markup, /line class="ground"/, 'y1')
-    const axle = {
-      x: places(markup, /circle class="now solid"/, 'cx').at(-1)!,
-      y: places(markup, /circle class="now solid"/, 'cy').at(-1)!,
-    }
-    const foot = places(markup, /circle class="now solid"/, 'cx').at(-2)!
-    // hundredths of a unit on 99 units of radius
-    expectNear(
-      ((foot - axle.x) / (ground! - axle.y)) * 290,
-      result(trail, { rake: 26, forkOffset: 40, frontRadius: 290 }, 'trail'),
-      0.06,
-    )
+    expect(foot[1]).toBe(ground)
+    // the contact is under the axle
+    expect(found.under.from).toEqual(axle)
+    expect(found.under.to).toEqual([axle[0], ground])
+    // hundredths of a unit at 0.16 units a millimetre
+    expectNear((foot[0] - axle[0]) / scale, length, 0.06)
+    const radius = new RegExp(`d="M[\\d.]+ ${ground}L[\\d.]+ ${axle[1]}"`)
+    expect(markup).toMatch(radius)
+    expect(plain(markup)).toContain(`rotate(-90)" dy="-0.35em">${given.frontRadius.toFixed(1)} mm<`)
   })
 
-  test.each([
-    { rake: 25, forkOffset: 30, frontRadius: 300 },
-    { rake: 33, forkOffset: 80, frontRadius: 320 },
-    { rake: 20, forkOffset: -10, frontRadius: 290 },
-  ])(
-    'the trail figure draws the steering axis through the head bearings, parallel to the leg and behind it by the offset: %o',
-    (given) => {
-      const markup = drawn(trail, TrailFigure, given)
-      const line = (name: string) => {
-        const tag = new RegExp(`line class="${name}"`)
-        const [x1, y1, x2, y2] = ['x1', 'y1', 'x2', 'y2'].map((attribute) =>
-          places(markup, tag, attribute),
-        ) as [number[], number[], number[], number[]]
-        return x1
-          .map((x, index) => ({
-            from: [x, y1[index]!] as const,
-            to: [x2[index]!, y2[index]!] as const,
-          }))
-          .find(({ from, to }) => from[0] !== to[0])!
-      }
-      const [axis, leg] = [line('now axis heavy'), line('axis ink')]
-      const slope = ({ from, to }: typeof axis) =>
-        Math.atan2(Math.abs(to[0] - from[0]), Math.abs(to[1] - from[1])) / DEGREE
-      // ends are rounded to a hundredth of a unit, on lines of 140 units and more: 0.01 degrees
-      expectNear(slope(axis), given.rake, 0.01)
-      expectNear(slope(leg), given.rake, 0.01)
-      /** signed distance of a place ahead of the axis [units] */
-      const ahead = ([x, y]: readonly [number, number]) =>
-        (x - axis.from[0]) * Math.cos(given.rake * DEGREE) -
-        (y - axis.from[1]) * Math.sin(given.rake * DEGREE)
-      const ground = places(markup, /line class="ground"/, 'y1')[0]!
-      const scale =
-        (ground - places(markup, /circle class="now solid"/, 'cy').at(-1)!) / given.frontRadius
-      // hundredths of a unit at 0.3 units a millimetre
-      expectNear(ahead(leg.from) / scale, given.forkOffset, 0.1)
-      const corners = [
-        ...markup.match(/class="bearing" d="([^"]*)"/)![1]!.matchAll(/(-?[\d.]+) (-?[\d.]+)/g),
-      ].map(([, x, y]) => [Number(x), Number(y)] as const)
-      expect(corners).toHaveLength(8)
-      expectNear(corners.reduce((sum, corner) => sum + ahead(corner), 0) / 8 / scale, 0, 0.1)
-    },
-  )
+  test('the trail figure magnifies the ground by as much as it says, and writes what it draws', () => {
+    expect(times).toBeGreaterThan(1)
+    expect(markup).toContain(`Right, the ground ×${times}: where`)
+    expect(magnified[1]).toBe(road)
+    const unit = scale * times
+    // hundredths of a unit at half a unit a millimetre and more; the scale itself is known to a part in 10,000
+    expectNear((magnified[0] - contact.from[0]) / unit, length, 0.03)
+    expect(plain(markup)).toContain(`>now ${length.toFixed(1)} mm<`)
+    expect(plain(markup)).toContain(
+      length < 0 ? 'behind the tyre’s contact' : 'ahead of the tyre’s',
+    )
+    const [across] = lines(markup, 'now thin') as [Line]
+    expect(across.from).toEqual([contact.from[0], road])
+    const [dx, dy] = [across.to[0] - across.from[0], across.from[1] - across.to[1]]
+    expectNear(Math.hypot(dx, dy) / unit, Math.abs(normal), 0.03)
+    expect(plain(markup)).toContain(`>${normal.toFixed(1)} mm<`)
+    // at right angles to the axis, and on it; hundredths of a unit on lines of 50 units and more
+    const axis = lines(markup, 'now axis').at(-1)!
+    expectNear(fromUpright(axis), given.rake, 0.02)
+    expectNear(
+      Math.atan2(dy, dx * Math.sign(normal)) / DEGREE,
+      given.rake * Math.sign(normal),
+      0.02,
+    )
+    const down = (across.to[1] - axis.from[1]) / (axis.to[1] - axis.from[1])
+    expect(down).toBeGreaterThan(0)
+    expect(down).toBeLessThan(1)
+    expectNear(axis.from[0] + down * (axis.to[0] - axis.from[0]), across.to[0], 0.02)
+  })
+
+  test('the trail figure draws the steering axis through the head bearings, parallel to the leg and behind it by the offset', () => {
+    const [axis] = lines(markup, 'now axis heavy') as [Line]
+    const leg = lines(markup, 'axis ink').find((line) => !isUpright(line))!
+    expect(axis.to).toEqual(foot)
+    // ends are rounded to a hundredth of a unit, on lines of 120 units and more: 0.01 degrees
+    expectNear(fromUpright(axis), given.rake, 0.01)
+    expectNear(fromUpright(leg), given.rake, 0.01)
+    /** signed distance of a place ahead of the axis [units] */
+    const ahead = ([x, y]: Place) =>
+      (x - axis.from[0]) * Math.cos(given.rake * DEGREE) -
+      (y - axis.from[1]) * Math.sin(given.rake * DEGREE)
+    // hundredths of a unit at 0.16 units a millimetre
+    expectNear(ahead(leg.from) / scale, given.forkOffset, 0.1)
+    expectNear(ahead(axle) / scale, given.forkOffset, 0.1)
+    const corners = [
+      ...markup.match(/class="bearing" d="([^"]*)"/)![1]!.matchAll(/(-?[\d.]+) (-?[\d.]+)/g),
+    ].map(([, x, y]): Place => [Number(x), Number(y)])
+    expect(corners).toHaveLength(8)
+    expectNear(corners.reduce((sum, corner) => sum + ahead(corner), 0) / 8 / scale, 0, 0.1)
+  })
+})
+
+test('the trail figure draws before and now on one scale, in both places', () => {
+  const given = { rake: 25, forkOffset: 30, frontRadius: 300 }
+  const held = { ...given, rake: 26, forkOffset: 40 }
+  const markup = drawn(trail, TrailFigure, given, held)
+  const { axle, contact, scale, times } = read(markup, given)
+  const [front, under] = places(markup, /circle class="before hollow"/, 'cx') as [number, number]
+  const length = result(trail, held, 'trail')
+  expectNear((front - axle[0]) / scale, length, 0.06)
+  expectNear((under - contact.from[0]) / (scale * times), length, 0.03)
+  expect(plain(markup)).toContain(`>before ${length.toFixed(1)} mm<`)
 })

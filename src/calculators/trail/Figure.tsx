@@ -223,8 +223,8 @@ export default function TrailFigure({ now, before, say }: FigureProps<typeof tra
           <figcaption>
             Left, to scale: the steering axis runs through the head bearings. The legs stand ahead
             of it by the yokes’ offset, and parallel to it. The upright dimension is the radius.
-            Right, the ground ×{times}: where the axis meets the road, ahead of the tyre’s contact,
-            the trail ends.
+            Right, the ground ×{times}: where the axis meets the road,{' '}
+            {lengthOf(now) < 0 ? 'behind' : 'ahead of'} the tyre’s contact, the trail ends.
           </figcaption>
         </figure>
       </View>
