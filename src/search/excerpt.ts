@@ -28,7 +28,7 @@ const LEAD_IN = 8
 /** What a number in sight is worth in a passage that answers “how much”, beside 1 for a word of the question. */
 const NUMBER = 0.4
 const MOST_SECTIONS = 3
-/** A text of no more words than this is shown from its beginning. */
+/** A text of no more words than this is shown from its beginning, unless a number that answers stands past it. */
 const SHORT_TEXT = 60
 /** The title stands within so many words of the beginning, or not at all. */
 const TITLE_WITHIN = 30
@@ -61,6 +61,8 @@ function conceptsAt(words: readonly string[], { concepts }: Query): number[][] {
   }
   return named
 }
+
+const hasNumber = (words: readonly string[]): boolean => words.some((word) => /\d/.test(word))
 
 const endsSentence = (word: string): boolean => /[.?:]$/.test(word)
 
@@ -113,16 +115,18 @@ function best(
   let first = from
   let most = { weight: 0, span: 0 }
   let worth = 0
+  let answers = false
   for (let at = from; at < to; at++) {
     if (named[at]?.length === 0) continue
     const until = Math.min(to, at + LENGTH - LEAD_IN)
     const here = gathered(named.slice(at, until), concepts)
-    const told = number && words.slice(at, until).some((word) => /\d/.test(word)) ? NUMBER : 0
+    const told = number && hasNumber(words.slice(at, until)) ? NUMBER : 0
     if (here.weight + told > worth || (here.weight + told === worth && here.span < most.span))
-      [most, first, worth] = [here, at, here.weight + told]
+      [most, first, worth, answers] = [here, at, here.weight + told, told > 0]
   }
-  const begin =
-    to - from <= SHORT_TEXT && to === words.length ? from : beginning(words, from, first)
+  const isShort = to - from <= SHORT_TEXT && to === words.length
+  const missed = answers && !hasNumber(words.slice(from, from + LENGTH))
+  const begin = isShort && !missed ? from : beginning(words, from, first)
   const end = Math.min(to, begin + LENGTH)
   const shown = words.slice(begin, end)
   const found = shown.map((_, index) =>
