@@ -6,9 +6,16 @@ import { openSite } from './browser.ts'
 import type { Site } from './browser.ts'
 import { jobs, putRecord } from './bookRecords.ts'
 
-/** Readings that the procedures declare; what a reader sets beside them is not written by the test. */
-const readingsDeclared = (): number =>
-  procedures().reduce((sum, { readings = [] }) => sum + readings.length, 0)
+/** What a reader sets beside the readings, where more than two of them go to the sag calculator. */
+const WINDOW = ['sag.windowLow', 'sag.windowHigh']
+
+/** Every box of the job, as the book names it: the readings of each procedure, and the window that its sag is told against. */
+const boxesOfTheJob = (): string[] =>
+  procedures().flatMap(({ id, readings = [] }) => {
+    const sags = readings.filter(({ to }) => to?.calculator === 'sag')
+    const set = sags.length > 2 ? WINDOW : []
+    return [...readings.map((reading) => reading.id), ...set].map((reading) => `${id}.${reading}`)
+  })
 
 /* A procedure as a fitter uses it: on a phone, ticking and writing, away to the calculator and back. */
 
@@ -378,9 +385,12 @@ describe('the job', () => {
     await page.locator('.bike-card h2 a').click()
     await page.locator('.jobs [data-job] a').click()
     await page.locator('[data-pairs] tbody tr').first().waitFor()
-    // every reading of every procedure is in the job, each in its part
-    const declared = readingsDeclared()
-    expect(await page.locator('.job-record [data-reading]').count()).toBe(declared)
+    // every reading of every procedure is in the job, each in its part, and so is the window that was set
+    const kept = await page
+      .locator('.job-record [data-reading]:not([data-lost])')
+      .evaluateAll((all) => all.map((each) => (each as HTMLElement).dataset['reading']))
+    expect(kept.sort()).toEqual(boxesOfTheJob().sort())
+    expect(await page.locator('.job-record [data-lost]').count()).toBe(0)
     expect(await page.locator('.job-record [data-sheet]').count()).toBe(inOrder.length)
     expect(await page.locator('[data-pairs] tbody tr').count()).toBeGreaterThan(5)
   })
