@@ -282,7 +282,7 @@ describe('ChooseRateFigure', () => {
     expectSound(markup)
     expect(markup.match(/class="strip/g)?.length).toBeGreaterThanOrEqual(8)
     const fitting = tableOf().filter((row) => row.at(-1) === '').length
-    expect(markup.match(/class="strip fits"/g)).toHaveLength(fitting)
+    expect(markup.match(/class="spring-bar fits"/g)).toHaveLength(fitting)
   })
 
   test('ChooseRateFigure places the rider’s bar by the sag', () => {

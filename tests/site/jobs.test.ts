@@ -263,10 +263,9 @@ test('the short card has at most four pages, and the hand-over sheet one, with t
     await page.emulateMedia({ media: 'print' })
     await paper('handover')
     // 96 px to the inch: the check line's 40 mm are 151.2 px, within half a pixel of the layout
-    const line = drawing.locator('.mark-check').first()
-    // the line itself, without the thickness of its stroke
-    const wide = await line.evaluate((drawn) => {
-      const shape = drawn as SVGGraphicsElement
+    // the line itself, without the thickness of its stroke, read in one go: the card may draw it anew at any moment
+    const wide = await page.evaluate(() => {
+      const shape = document.querySelector<SVGGraphicsElement>('[data-mark-drawing] .mark-check')!
       return shape.getBBox().width * shape.getScreenCTM()!.a
     })
     expect(wide).toBeCloseTo(151.2, 0)

@@ -37,7 +37,7 @@ function Strip({ row, before, y, at, say }: StripProps) {
   const [low, high] = row.overshoot
   const brake = at(row.brakingTravel)
   return (
-    <g class={fits ? 'strip fits' : 'strip'}>
+    <g class={fits ? 'spring-bar fits' : 'spring-bar'}>
       <text class={fits ? 'now end' : 'quiet end'} x={LEFT - 10} y={y + 5}>
         {say.number(row.rate, 'N/mm', 1)}
       </text>

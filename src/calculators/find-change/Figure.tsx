@@ -185,7 +185,8 @@ export default function FindChangeFigure({ now, say }: Props) {
     <View id="all">
       <figure class="fig ways">
         {!meets && <NoWay picture={picture} say={say} />}
-        <ol>
+        {/* beside the rows on a wide screen the list scrolls, and the keys need a place in it */}
+        <ol tabIndex={0} aria-label="Ways found">
           {ways.map((way, place) => (
             <WayCard
               key={place}
