@@ -37,6 +37,7 @@ function show(): void {
         ? `Nothing is due yet. ${waiting === 1 ? 'One chapter comes' : `${waiting} chapters come`} back as you read on.`
         : 'Nothing is due. What you get wrong in a chapter will come back here.'
   acts.hidden = Object.keys(missed).length === 0
+  list.dataset['shown'] = ''
 }
 
 list.addEventListener('answered', (event) => {
