@@ -1,5 +1,5 @@
 import type { ComponentType, JSX } from 'preact'
-import { useEffect, useMemo, useState } from 'preact/hooks'
+import { useLayoutEffect, useMemo, useState } from 'preact/hooks'
 import type { Topic } from '../../src/calculators/exercises.ts'
 import type { LooseFigureProps } from '../../src/drawing/props.ts'
 import type { Calculator } from '../../src/machine/calculator.ts'
@@ -43,7 +43,8 @@ function acted(room: Room, what: Exclude<KeyAct, 'blank'>, answers: number): Roo
 
 /** Keys count hands and lead through the stages, a clicker’s too. */
 function useKeys(act: (what: KeyAct) => void, letters: boolean): void {
-  useEffect(() => {
+  // with the drawing, not after it: a key pressed as soon as the screen is dark must find it dark
+  useLayoutEffect(() => {
     const press = (event: KeyboardEvent): void => {
       const what = inField(event) ? null : actOfKey(event, letters)
       if (what === null) return

@@ -24,6 +24,16 @@ const SYSTEMS = [
     metricsOf: 'roboto',
     names: { 400: ['Roboto', 'Roboto Regular'], 700: ['Roboto Bold'] },
   },
+  {
+    family: 'Fitted Open Sans',
+    metricsOf: 'open-sans',
+    names: { 400: ['Open Sans', 'Open Sans Regular'], 700: ['Open Sans Bold'] },
+  },
+  {
+    family: 'Fitted DejaVu Sans',
+    metricsOf: 'dejavu-sans',
+    names: { 400: ['DejaVu Sans'], 700: ['DejaVu Sans Bold'] },
+  },
 ] as const
 
 const fileOf = (font: string, weight: number): string =>

@@ -44,7 +44,7 @@ export default function Clearance({ prefix }: StillProps) {
                 <Call
                   at={[354, 30]}
                   anchor="end"
-                  from={[284, 26]}
+                  from={[274, 26]}
                   to={[yoke[0] + 6, yoke[1]]}
                   lines={['lower yoke']}
                 />
@@ -65,7 +65,7 @@ export default function Clearance({ prefix }: StillProps) {
                 <Call
                   at={[354, 206]}
                   anchor="end"
-                  from={[318, 194]}
+                  from={[314, 188]}
                   to={[raised[0] + r * 0.96, raised[1] + r * 0.28]}
                   lines={['tyre at', 'full travel']}
                 />
