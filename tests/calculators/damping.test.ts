@@ -162,6 +162,19 @@ describe('damping', () => {
     expect(Math.min(...body.slice(top))).toBeGreaterThan(0.03 - 2 * 0.05 * over * 1e-3)
   })
 
+  test('damping says of a body that stays below its new height that it does, and sends to the waves', () => {
+    const slow = { compression: 700, rebound: 3000 }
+    expect(result(damping, slow, 'overshoot')).toBe(0)
+    expect(remarksOf(damping, slow)).not.toMatch(/swings past its new height/)
+    expect(remarksOf(damping, slow)).toMatch(/does not pass its new height here.*over waves/)
+    expect(remarksOf(damping, { compression: 700, rebound: 1500 })).toMatch(
+      /swings past its new height/,
+    )
+    // waves and a bump have no new height
+    for (const road of ['waves', 'bump'])
+      expect(remarksOf(damping, { road })).not.toMatch(/new height/)
+  })
+
   test('damping tells when the tyre leaves the road and when the stop is verdicts', () => {
     const hard = remarksOf(damping, { road: 'bump', height: 80, length: 1, speed: 100 })
     expect(hard).toMatch(/leaves the road/)

@@ -14,10 +14,13 @@ const PACKED = 3e-3
 
 type Context = RemarkContext<typeof statement>
 
-/** A firm damper hands the wheel's movement on, so the body still goes past a ramp's height; 0.5 mm is less than the card shows in its drawing [m]. */
+/** Past its new height by no more than this nobody sees it: it is less than the card shows in its drawing [m]. */
+const UNSEEN = 5e-4
+
+/** A firm damper hands the wheel's movement on, so the body still goes past a ramp's height. */
 function thrownPast({ output, say }: Context): string {
   const [, most] = ends(output.overshoot) ?? [0, 0]
-  return exists(output.overshoot) && most > 5e-4
+  return exists(output.overshoot) && most > UNSEEN
     ? ` The ramp still throws it past its new height, by ${say.span(output.overshoot, 'mm', 1)}.`
     : ''
 }
@@ -41,12 +44,21 @@ function ratioReading(told: Context): Remark[] {
         text: `${at} the body does not swing on. It follows the wheel instead: what the wheel meets goes through to the bars.${thrownPast(told)}`,
       },
     ]
-  return [
-    {
-      kind: 'reading',
-      text: `${at} the body swings past its new height once or twice and comes to rest.`,
-    },
-  ]
+  return [{ kind: 'reading', text: swingsOnce(told, at) }]
+}
+
+/** Between wallowing and hard: what the ride over the road shows, since the ratio is a mean of both ways and one of them alone may hold the body. */
+function swingsOnce({ output, input }: Context, at: string): string {
+  const past = ends(output.overshoot)
+  if (past === null)
+    return `${at}, taken over both ways, a body swings once or twice and comes to rest.`
+  if (past[1] > UNSEEN)
+    return `${at} the body ${past[0] > UNSEEN ? 'swings' : 'may swing'} past its new height once or twice and comes to rest.`
+  const price =
+    input.rebound >= PACKS * Math.max(1, input.compression)
+      ? ' With rebound so much slower than compression, look at what it does over waves before you call that best.'
+      : ''
+  return `${at}, taken over both ways, the body still does not pass its new height here.${price}`
 }
 
 function groundRemark({ output, input, say }: Context): Remark[] {
