@@ -15,7 +15,7 @@ test('an embedded calculator on a page of another origin works, tells its height
     response
       .setHeader('content-type', 'text/html')
       .end(
-        `<!doctype html><html lang="en" style="color-scheme: dark"><title>host</title><script>addEventListener('message', (e) => { if (e.data && e.data.type === 'witness-mark:height') { window.told = e.data; document.querySelector('iframe').style.height = e.data.height + 'px' } })</script><iframe src="${site.origin}/embed/sag/?v=1&settledUp=121" title="Sag" width="700" height="200"></iframe>`,
+        `<!doctype html><html lang="en" style="color-scheme: dark"><title>host</title><script>addEventListener('message', (e) => { if (e.data && e.data.type === 'witness-mark:height' && e.source === document.querySelector('iframe').contentWindow) { window.told = e.data; document.querySelector('iframe').style.height = e.data.height + 'px' } })</script><iframe src="${site.origin}/embed/sag/?v=1&settledUp=121" title="Sag" width="700" height="200"></iframe><iframe src="${site.origin}/embed/ride-height/?v=1&amount=20" title="Height" width="700" height="900"></iframe>`,
       )
   })
   await new Promise<void>((done) => host.listen(0, '127.0.0.1', done))
@@ -23,7 +23,7 @@ test('an embedded calculator on a page of another origin works, tells its height
   const page = await context.newPage()
   page.setDefaultTimeout(15_000)
   await page.goto(`http://localhost:${(host.address() as AddressInfo).port}/`)
-  const frame = page.frameLocator('iframe')
+  const frame = page.frameLocator('iframe[title="Sag"]')
   await frame.locator('output[name="sag"]').waitFor()
   const inner = page.frames().find((each) => each.url().includes('/embed/sag/'))!
   await inner.waitForFunction(
@@ -44,6 +44,10 @@ test('an embedded calculator on a page of another origin works, tells its height
     'dark',
   )
   expect(await frame.locator('a.whole, .whole a').getAttribute('href')).toBe('/calculators/sag/')
+  // a caution that opened in the frame would empty it, and lie above what the host page shows of it
+  const caution = page.frameLocator('iframe[title="Height"]').locator('.remark.caution a').first()
+  const [opened] = await Promise.all([context.waitForEvent('page'), caution.click()])
+  await opened.waitForURL(/\/cautions\//)
   await context.close()
   host.closeAllConnections()
   host.close()
