@@ -8,7 +8,7 @@ export default function RodPuller() {
   return (
     <Frame
       height={328}
-      label="An open cartridge leg in section: a puller, a thin threaded rod with a handle, is screwed on the end of the cartridge rod and holds it up above the tube’s rim. Spring and spacer go down over it."
+      label="An open cartridge leg in section: a puller, a thin threaded rod with a handle, is screwed on the end of the cartridge rod and holds it up above the tube’s rim. Its handle is narrower than the spring, so spring and spacer go down over it."
     >
       <g class="fork-section now">
         <rect class="part" x={X - 43} y={RIM} width="5" height="186" />
@@ -19,14 +19,14 @@ export default function RodPuller() {
       <path class="detail" d={[164, 170, 176, 182].map((y) => `M${X - 8} ${y}l16 3`).join('')} />
       <rect class="now fill" x={X - 4} y="30" width="8" height="112" />
       <rect class="now solid" x={X - 11} y="140" width="22" height="34" rx="2" />
-      <rect class="now solid" x={X - 34} y="22" width="68" height="10" rx="5" />
+      <rect class="now solid" x={X - 20} y="22" width="40" height="10" rx="5" />
       <Move from={[X + 58, 96]} to={[X + 58, 46]} />
       <path class="break" d={`M${X - 54} 318q13 -6 27 0t27 0t27 0t27 0`} />
       <Call
         at={[186, 32]}
         from={[182, 28]}
-        to={[X + 36, 27]}
-        lines={['handle: draws', 'the rod up']}
+        to={[X + 22, 27]}
+        lines={['handle: slim enough', 'to pass the spring']}
       />
       <Call
         at={[186, 124]}

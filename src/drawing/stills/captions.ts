@@ -45,13 +45,13 @@ export const captions: Readonly<Record<string, string>> = {
   'rear-hung-by-the-frame':
     'The frame is held, and the rear wheel hangs free. A paddock stand under the axle or the swing arm won’t do: the spring would still carry the bike. The front wheel is chocked and its brake tied on.',
   'bike-held-upright':
-    'Both wheels on the floor and no stand. The helper in front (1) keeps both hands on the bar and the bike upright, because a lean of a few degrees already pulls hard. The rider sits (2), the reader kneels beside the fork (3), free to step back.',
+    'Both wheels on the floor, and nothing but hands holds it. The helper in front (1) keeps both hands on the bar and the bike upright, because a lean of a few degrees already pulls hard. A rider sits at 2, if the step wants one, and the reader kneels beside the fork (3), free to step back.',
   'weigh-platform':
     'The platform is at least as long as the wheel is high. A stop in front of each tyre and one behind it leave a finger’s width, so they catch a wheel that rolls and touch nothing while you read. The side straps are hooked on before a brake is let go.',
   'axle-clamp-and-bounce':
     'Tighten the axle first, pump the fork, and only then close the pinch bolts. While they are loose, the foot slides along the axle to where the legs are parallel and nothing binds.',
   'slotted-plate-and-nut':
-    'The plate sits between spacer and locknut, so the spring can’t pull the rod back down. Hold the spacer down with its tool and the plate by its handle: fingers stay out of that gap.',
+    'The plate sits between spacer and locknut, so the spring can’t push the spacer up over the nut, and the rod hangs on it. Hold the spacer down with its tool and the plate by its end: fingers stay out of that gap.',
   'calipers-tied-up':
     'Each caliper hangs from the frame by a tie, never by its hose. A slip of wood keeps the pads apart if somebody pulls the lever.',
   'rod-puller':
