@@ -8,6 +8,7 @@ const stills: Record<string, () => Promise<{ default: unknown }>> = {
   marks: () => import('./stills/Marks.tsx'),
   'front-hung-for-fork-work': () => import('./stills/FrontHungForForkWork.tsx'),
   'front-hung-for-sag': () => import('./stills/FrontHungForSag.tsx'),
+  'tyre-on-a-board': () => import('./stills/TyreOnABoard.tsx'),
   'rear-hung-by-the-frame': () => import('./stills/RearHungByTheFrame.tsx'),
   'bike-held-upright': () => import('./stills/BikeHeldUpright.tsx'),
   'weigh-platform': () => import('./stills/WeighPlatform.tsx'),

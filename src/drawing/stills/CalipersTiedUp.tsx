@@ -37,7 +37,7 @@ export default function CalipersTiedUp({ prefix }: StillProps) {
   return (
     <Frame
       height={HEIGHT}
-      label="The front end from the right: the brake caliper is off its leg and hangs by a tie from the frame, so that no weight pulls on its hose, which stays slack. A slip of wood stands between the pads, and the brake lever is not touched."
+      label="The front end from the right: the brake caliper is off its leg and hangs by a tie from the frame, so that no weight pulls on its hose, which stays slack. A slip of wood stands between the pads, and the brake lever is blocked so that nobody can pull it."
     >
       <Window id={`${prefix}-cut`} x={LEFT} y={0} width={360 - LEFT} height={HEIGHT}>
         <SideBike shape={SHAPE} projection={VIEW} without="caliper" />
@@ -54,7 +54,7 @@ export default function CalipersTiedUp({ prefix }: StillProps) {
         at={[4, 40]}
         from={[96, 44]}
         to={[lever[0] - 8, lever[1] + 10]}
-        lines={['leave the', 'lever alone']}
+        lines={['block the', 'lever']}
       />
       <Call
         at={[4, 116]}

@@ -42,6 +42,8 @@ export const captions: Readonly<Record<string, string>> = {
     'Two stands carry the frame tubes, one on each side, and two straps run from the frame to a strong point above or beside it. Nothing is tied to the yokes, because they turn and come apart. The rear is on its paddock stand, the stand’s wheels chocked. Where exactly the frame may rest, the maker’s manual says.',
   'front-hung-for-sag':
     'The frame is held, the rear is on its paddock stand, and the front wheel hangs by its own weight, clear of the floor. Anything under the tyre, the axle or the fork pushes the fork in, so the hanging length reads short and the sag too small.',
+  'tyre-on-a-board':
+    'The stands and straps carry the frame, and the front tyre carries wheel and fork only, so the wheel can be moved and the frame stays. One lifts, the other pushes the board in or draws it out, and no hand goes under the tyre.',
   'rear-hung-by-the-frame':
     'The frame is held, and the rear wheel hangs free. A paddock stand under the axle or the swing arm won’t do: the spring would still carry the bike. The front wheel is chocked and its brake tied on.',
   'bike-held-upright':
@@ -53,7 +55,7 @@ export const captions: Readonly<Record<string, string>> = {
   'slotted-plate-and-nut':
     'The plate sits between spacer and locknut, so the spring can’t push the spacer up over the nut, and the rod hangs on it. Hold the spacer down with its tool and the plate by its end: fingers stay out of that gap.',
   'calipers-tied-up':
-    'Each caliper hangs from the frame by a tie, never by its hose. A slip of wood keeps the pads apart if somebody pulls the lever.',
+    'Each caliper hangs from the frame by a tie, never by its hose. A slip of wood keeps the pads apart, and the lever is blocked, because each pull would push the pistons out.',
   'rod-puller':
     'A thin rod with a handle, its thread the same as the cartridge rod’s, draws the rod up and keeps it from sinking while spring and spacer go down over it.',
   'fork-outside-kinds':

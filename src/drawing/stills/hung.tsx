@@ -33,6 +33,14 @@ export const FRONT_HUNG = hung(
   raised(lifted(bikeShape(bikeAt(0, 0.02)), 'rearAxle', RISE - ON_ITS_STAND), ON_ITS_STAND),
 )
 
+/** Thickness of the board under a front tyre that only rests [m]. */
+export const BOARD = 0.03
+
+/** As FRONT_HUNG, with the front tyre resting on a board: the fork at full extension, the frame on its stands. */
+export const FRONT_RESTING = hung(
+  raised(lifted(bikeShape(bikeAt(0, 0.02)), 'rearAxle', BOARD - ON_ITS_STAND), ON_ITS_STAND),
+)
+
 /** Rear wheel hanging at full extension and clear of the floor; the front wheel stands with its own load. */
 export const REAR_HUNG = hung(lifted(bikeShape(bikeAt(0.02, 0)), 'frontAxle', RISE))
 
