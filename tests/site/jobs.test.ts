@@ -127,7 +127,7 @@ describe('the card', () => {
 
   test('keeps ticks and readings where the procedure’s own page finds them', async () => {
     await opened('', async (page) => {
-      await page.locator('[data-step="open-the-fork-top/read-the-tubes"] [data-tick]').waitFor()
+      await page.locator('[data-step="open-the-fork-top/mark-the-legs"] [data-tick]').waitFor()
       await page.evaluate(() => {
         document
           .querySelector<HTMLInputElement>(
