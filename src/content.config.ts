@@ -543,7 +543,35 @@ const lessons = defineCollection({
       .min(1),
     material: texts,
     handouts: ids,
+    /** has the test before and after among its sheets */
+    test: z.boolean().default(false),
+    /** chapters to read before */
+    reading: ids,
+    /** questions for two weeks later: a worksheet that everybody opens by its address */
+    later: z.strictObject({ seed: z.number().int(), n: z.number().int(), topics: ids }).optional(),
     words: texts,
+  }),
+})
+
+/** The test that a class takes before and after. */
+const classTest = defineCollection({
+  loader: file('content/class-test.yaml', { parser: yaml }),
+  schema: z.strictObject({
+    id: z.string(),
+    order: z.number().int(),
+    about: z.string(),
+    ask: z.string(),
+    options: z
+      .array(
+        z.strictObject({
+          text: z.string(),
+          right: z.boolean().optional(),
+          /** the wrong idea, as a chapter names it */
+          idea: z.string().optional(),
+        }),
+      )
+      .length(4),
+    because: z.string(),
   }),
 })
 
@@ -562,6 +590,7 @@ export const collections = {
   cautions,
   lessons,
   handouts,
+  classTest,
   procedures,
   calculators,
   glossary,

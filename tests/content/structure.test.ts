@@ -42,7 +42,7 @@ const ALLOWED: Record<string, readonly string[]> = {
   record: ['machine', 'bikes', 'units'],
   jobs: ['record', 'machine', 'units'],
   worksheet: CALCULATORS,
-  lesson: ['machine', 'units', 'core'],
+  lesson: ['worksheet', 'machine', 'units', 'core'],
   room: [],
   search: ['base.ts', 'styles'],
   build: [...LOGIC, 'site.ts', 'base.ts'],

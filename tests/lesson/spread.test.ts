@@ -3,7 +3,7 @@ import { normalStream, randomStream } from '../../src/core/index.ts'
 import { groupSizes, readPeople } from '../../src/lesson/groups.ts'
 import { readTable } from '../../src/lesson/readings.ts'
 import type { Line } from '../../src/lesson/readings.ts'
-import { spreadOf } from '../../src/lesson/spread.ts'
+import { readersAlone, spreadOf } from '../../src/lesson/spread.ts'
 import { tellSpread } from '../../src/lesson/tellSpread.ts'
 
 const BIKES = ['Commuter', 'Roadster', 'Tourer']
@@ -53,11 +53,30 @@ describe('spreadOf', () => {
 
   test('finds the bikes’ spread larger than the readers’, and the friction bands that were put in', () => {
     const { study, bands } = spreadOf(classOf(5, { sticky: 1 }))
+    if (study === null) throw new Error('three bikes make a study')
     expect(study.variance.part).toBeGreaterThan(20 * study.variance.gauge)
     // the mean of 36 differences of half a millimetre of scatter each way is good to 0.12 mm; four times that
     expect(Math.abs(bands[1]! - 12)).toBeLessThan(0.5)
     expect(Math.abs(bands[0]! - 5)).toBeLessThan(0.5)
   })
+})
+
+test('readersAlone gives the textbook’s one-way sums, and names a reader who is off on one bike', () => {
+  // three readers, by hand: means 2, 3 and 7 about 4, so 3 × (4 + 1 + 9); within 2 + 2 + 2
+  const { between, within, own, readers } = readersAlone([
+    [1, 2, 3],
+    [2, 3, 4],
+    [6, 7, 8],
+  ])
+  expect([between.sumOfSquares, between.degreesOfFreedom]).toEqual([42, 2])
+  expect([within.sumOfSquares, within.degreesOfFreedom]).toEqual([6, 6])
+  expect(own).toBe(1)
+  // (21 − 1)/3 under the root
+  expect(Math.abs(readers - Math.sqrt(20 / 3))).toBeLessThan(1e-12)
+  const lines = classOf(3, { reader: 6, off: 5 }).filter(({ bike }) => bike === 'Roadster')
+  const spread = spreadOf(lines)
+  expect([spread.study, spread.apart, spread.sticky]).toEqual([null, 'Reader 7', null])
+  expect(tellSpread(spread).join(' ')).toContain('There is one bike')
 })
 
 test('tellSpread names reader and fork, and what three readings buy over one', () => {
@@ -97,7 +116,7 @@ describe('readTable', () => {
     ['Bike 1', 'Line 1 needs a bike, a reader and readings'],
     [TABLE.slice(0, 5).join('\n'), 'Cat has no line for Bike 2'],
     [[...TABLE, TABLE[0]].join('\n'), 'Ann has 2 lines for Bike 1'],
-    [TABLE.slice(0, 3).join('\n'), 'At least two bikes'],
+    [TABLE.slice(0, 2).join('\n'), 'At least three readers'],
   ])('says what is wrong with %j', (text, told) => {
     const read = readTable(text)
     expect('problems' in read ? read.problems.join(' ') : 'nothing').toContain(told)
