@@ -96,6 +96,13 @@ if (form) {
   people.max = String(MOST)
   form.addEventListener('input', () => apply(form))
   form.addEventListener('submit', (event) => event.preventDefault())
+  for (const button of form.querySelectorAll<HTMLElement>('[data-tick]'))
+    button.addEventListener('click', () => {
+      const which = button.dataset['tick']
+      for (const box of form.querySelectorAll<HTMLInputElement>('[name="sheets"]'))
+        box.checked = which === 'all' || (which === 'each') === (box.dataset['each'] !== undefined)
+      apply(form)
+    })
   form.querySelector('[data-print]')?.addEventListener('click', () => print())
   apply(form)
 }

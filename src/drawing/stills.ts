@@ -32,6 +32,8 @@ const stills: Record<string, () => Promise<{ default: unknown }>> = {
   levels: () => import('./stills/Levels.tsx'),
   chain: () => import('./stills/Chain.tsx'),
   weigh: () => import('./stills/Weigh.tsx'),
+  'rig-press': () => import('./stills/RigPress.tsx'),
+  'rig-sag': () => import('./stills/RigSag.tsx'),
   'rig-syringe': () => import('./stills/RigSyringe.tsx'),
   'rig-oil-tube': () => import('./stills/RigOilTube.tsx'),
   'fork-kinds': () => import('./stills/ForkKinds.tsx'),

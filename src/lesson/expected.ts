@@ -17,6 +17,8 @@ export interface Figure {
   si: number | (Interval & { value: number })
   unit: Unit
   digits: number
+  /** in the unit that the instrument is marked in, whatever the class's units */
+  marked?: boolean
 }
 
 export interface Expectation {
@@ -54,7 +56,10 @@ function syringe(): Expectation {
       [mass * STANDARD_GRAVITY, 0],
       [RUBBER, BARREL],
     )
-    return [figure(mass, 'kg', 0), figure(volume, 'cm³', 1)]
+    return [
+      { ...figure(mass, 'kg', 0), marked: true },
+      { ...figure(volume, 'cm³', 1), marked: true },
+    ]
   })
   return { columns: ['On the plunger', 'Air left'], rows }
 }
@@ -71,22 +76,24 @@ const timeAt = (temperature: number, bore: number): number =>
   tubeDrainTime({ ...TUBE, bore, viscosity: viscosityAt(temperature, OIL) }).time
 
 function oil(): Expectation {
-  const rows = [10, 20, 30, 40].map((celsius) => {
+  const rows = [5, 10, 20, 30, 40].map((celsius) => {
     const temperature = celsius + 273.15
     const time = measured(([at, bore]) => timeAt(at!, bore!), [temperature, BORE], [1, 0.05e-3])
     // both runs go through the same tube, so that its bore drops out
-    const ratio = measured(
-      ([cold, warm]) => timeAt(cold!, BORE) / timeAt(warm!, BORE),
-      [temperature, 313.15],
-      [1, 1],
-    )
+    const timesAsAt = (other: number) =>
+      measured(
+        ([cold, warm]) => timeAt(cold!, BORE) / timeAt(warm!, BORE),
+        [temperature, other + 273.15],
+        [1, 1],
+      )
     const cup =
       flowCupTime({ hole: 4, viscosity: viscosityAt(temperature, OIL) }) /
       flowCupTime({ hole: 4, viscosity: OIL[0].viscosity })
     return [
       figure(temperature, '°C', 0),
       figure(time, 's', 0),
-      figure(ratio, '', 2),
+      figure(timesAsAt(20), '', 2),
+      figure(timesAsAt(40), '', 2),
       figure(cup, '', 2),
     ]
   })
@@ -94,8 +101,9 @@ function oil(): Expectation {
     columns: [
       'Oil at',
       'Time for 50 cm³',
-      'Times as long as at 40 °C',
-      'A 4 mm flow cup would say',
+      'Times as long as at 20 °C',
+      'As at 40 °C',
+      'A 4 mm flow cup, as at 40 °C',
     ],
     rows,
   }

@@ -1,4 +1,4 @@
-import { Call, Floor, Frame, Words } from './parts.tsx'
+import { Call, Floor, Frame } from './parts.tsx'
 
 const X = 110
 const [TOP, FOOT] = [112, 268]
@@ -67,7 +67,7 @@ export default function RigSyringe() {
         at={[214, 28]}
         from={[210, 24]}
         to={[X + 26, 40]}
-        lines={['masses, 1 kg each,', 'in the middle']}
+        lines={['1 to 5 masses of', '1 kg, in the middle']}
       />
       <Call at={[214, 84]} from={[210, 80]} to={[X + 40, 75]} lines={['plate on the', 'plunger']} />
       <Call
@@ -75,6 +75,12 @@ export default function RigSyringe() {
         from={[210, 118]}
         to={[X + 10, piston]}
         lines={['read here, at the', 'piston’s lower edge']}
+      />
+      <Call
+        at={[214, 168]}
+        from={[210, 164]}
+        to={[X + WIDE, 176]}
+        lines={['barrel 0–60 cm³,', 'read to 0.5 cm³']}
       />
       <Call
         at={[214, 216]}
@@ -88,7 +94,7 @@ export default function RigSyringe() {
         to={[X + 12, FOOT + 20]}
         lines={['cap: closed', 'before any mass']}
       />
-      <Words at={[16, 48]} lines={['stand']} tone="quiet" />
+      <Call at={[16, 44]} from={[34, 50]} to={[45, 70]} lines={['stand']} />
     </Frame>
   )
 }

@@ -2,10 +2,41 @@ import { round } from '../state.ts'
 import SpringCoils from '../SpringCoils.tsx'
 import { Call, Frame, Move, Words } from './parts.tsx'
 
+/** What is written beside the parts of the press. */
+export interface PressWords {
+  guard: readonly string[]
+  pointer: readonly string[]
+  rod: readonly string[]
+  display: readonly string[]
+  block: readonly string[]
+  /** parts that the procedure's steps name anyway */
+  also?: { screw: string; plate: string; spring: string; scale: readonly string[] }
+}
+
+const PLAIN: PressWords = {
+  guard: ['guard, closed', 'and latched'],
+  pointer: ['pointer: length', 'read outside'],
+  rod: ['guide rod,', 'slides freely'],
+  display: ['load display,', 'outside too'],
+  block: ['gauge block,', 'pointer set to it'],
+}
+
 const X = 108
 const TOP = 96
 const FOOT = 240
 const RULER = 204
+
+/** The parts of the press that its procedure leaves unnamed. */
+function Also({ screw, plate, spring, scale }: NonNullable<PressWords['also']>) {
+  return (
+    <>
+      <Call at={[238, 16]} from={[234, 12]} to={[X + 7, 12]} lines={[screw]} />
+      <Call at={[238, 134]} from={[234, 130]} to={[X + 36, TOP - 3]} lines={[plate]} />
+      <Call at={[238, 206]} from={[234, 202]} to={[X + 26, 206]} lines={[spring]} />
+      <Call at={[216, 314]} from={[212, 308]} to={[X + 20, FOOT + 38]} lines={scale} />
+    </>
+  )
+}
 
 /** A rule on end: its edges and its marks. */
 function Rule({ x, from, to }: { x: number; from: number; to: number }) {
@@ -71,7 +102,8 @@ function GaugeBlock({ y }: { y: number }) {
   )
 }
 
-export default function SpringTest() {
+/** The press with its guard closed, and the gauge block that sets its rule. */
+export function Press({ words }: { words: PressWords }) {
   return (
     <Frame
       height={424}
@@ -98,38 +130,18 @@ export default function SpringTest() {
       <path class="outside-wire thin" d={`M${X + 34} ${FOOT + 31}H${RULER + 2}`} />
       <rect class="support-metal" x={RULER + 2} y={FOOT + 18} width="38" height="26" rx="3" />
       <rect class="support-hole" x={RULER + 8} y={FOOT + 24} width="26" height="14" />
-      <Call
-        at={[238, 44]}
-        from={[234, 44]}
-        to={[X + 62, TOP - 29]}
-        lines={['guard, closed', 'and latched']}
-      />
-      <Call
-        at={[238, 100]}
-        from={[234, 96]}
-        to={[RULER + 2, TOP - 6]}
-        lines={['pointer: length', 'read outside']}
-      />
-      <Call
-        at={[238, 164]}
-        from={[234, 160]}
-        to={[X + 6, 176]}
-        lines={['guide rod,', 'slides freely']}
-      />
-      <Call
-        at={[254, 244]}
-        from={[250, 246]}
-        to={[RULER + 30, FOOT + 20]}
-        lines={['load display,', 'outside too']}
-      />
+      <Call at={[238, 44]} from={[234, 44]} to={[X + 62, TOP - 29]} lines={words.guard} />
+      <Call at={[238, 100]} from={[234, 96]} to={[RULER + 2, TOP - 6]} lines={words.pointer} />
+      <Call at={[238, 164]} from={[234, 160]} to={[X + 6, 176]} lines={words.rod} />
+      <Call at={[254, 244]} from={[250, 246]} to={[RULER + 30, FOOT + 20]} lines={words.display} />
+      {words.also && <Also {...words.also} />}
       <GaugeBlock y={386} />
       <Words at={[6, 332]} lines={['first, without the spring:']} tone="quiet" />
-      <Call
-        at={[238, 372]}
-        from={[234, 368]}
-        to={[X + 14, 372]}
-        lines={['gauge block,', 'pointer set to it']}
-      />
+      <Call at={[238, 372]} from={[234, 368]} to={[X + 14, 372]} lines={words.block} />
     </Frame>
   )
+}
+
+export default function SpringTest() {
+  return <Press words={PLAIN} />
 }
