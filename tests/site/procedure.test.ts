@@ -70,7 +70,7 @@ describe('a procedure', () => {
       .waitFor()
     await page.reload()
     await page
-      .locator('[data-progress]', { hasText: '1 of 17 steps ticked. Go on at step 1.' })
+      .locator('[data-progress]', { hasText: '1 of 19 steps ticked. Go on at step 1.' })
       .waitFor()
     expect(await box('wipe-the-tube').isChecked()).toBe(true)
     expect(await box('note-the-state').isChecked()).toBe(false)
