@@ -9,6 +9,7 @@ import { tellKept } from '../procedure/tellKept.ts'
 import { ticks } from '../procedure/ticks.ts'
 import { workPanels } from '../procedure/workPanels.ts'
 import type { WorkData } from '../procedure/workPanels.ts'
+import { answersKept } from './answers.ts'
 import { comparePanel } from './compare.ts'
 import type { ComparedRow } from './compare.ts'
 import { handOver } from './handOver.ts'
@@ -59,7 +60,15 @@ function start(root: HTMLElement, form: HTMLFormElement, data: Data): void {
   const sheets: ((book: Book) => void)[] = []
   const kind = root.dataset['job'] ?? ''
   const edition = root.querySelector<HTMLElement>('[data-edition]')?.dataset['edition'] ?? ''
-  const change: Change = (how, what) => followed.change(how, what)
+  const asked = filter(root, form, {
+    shown: () => tellBar(root),
+    answered: () => answers.answered(),
+  })
+  const answers = answersKept(kind, asked, (how, what) => followed.change(how, what))
+  const change: Change = (how, what) => {
+    followed.change(how, what)
+    answers.done()
+  }
   for (const list of root.querySelectorAll<HTMLElement>('[data-procedure]')) {
     const procedure = list.dataset['procedure'] ?? ''
     sheets.push(
@@ -83,11 +92,11 @@ function start(root: HTMLElement, form: HTMLFormElement, data: Data): void {
   )
   const followed = followSheets(kind, edition, ({ book, open }) => {
     for (const sheet of sheets) sheet(book)
+    answers.shown(open.job)
     tellBar(root)
     tellKept(root, open)
   })
   document.addEventListener(UNITS_EVENT, () => followed.again())
-  filter(root, form, () => tellBar(root))
   for (const button of root.querySelectorAll<HTMLElement>('[data-print]'))
     button.addEventListener('click', () => {
       // one of the two papers: the card, or the sheet that the rider takes home

@@ -139,8 +139,19 @@ function tellPeople(root: HTMLElement, answers: Answers): void {
   }
 }
 
-/** Keeps form, address and card together; calls `shown` when the card has changed. */
-export function filter(root: HTMLElement, form: HTMLFormElement, shown: () => void): void {
+/** The questions of a card as its form holds them. */
+export interface Asked {
+  answers(): Answers
+  /** answers what nobody has answered yet, as the job was left */
+  restore(answers: Answers): void
+}
+
+/** Keeps form, address and card together; calls `shown` when the card has changed, and `answered` when somebody answered. */
+export function filter(
+  root: HTMLElement,
+  form: HTMLFormElement,
+  { shown, answered }: { shown: () => void; answered: () => void },
+): Asked {
   const inputs = all(form, 'input[type="radio"]') as HTMLInputElement[]
   const offered = Object.fromEntries(
     [...new Set(inputs.map(({ name }) => name))].map((name) => [
@@ -162,19 +173,34 @@ export function filter(root: HTMLElement, form: HTMLFormElement, shown: () => vo
     Object.fromEntries(
       inputs.filter(({ checked }) => checked).map(({ name, value }) => [name, value]),
     )
-  const fromAddress = (): void => {
-    const answers = answersIn(new URLSearchParams(location.search), offered)
+  const put = (answers: Answers): void => {
     for (const input of inputs) input.checked = answers[input.name] === input.value
-    lay(answers)
+  }
+  const fromAddress = (): void => {
+    put(answersIn(new URLSearchParams(location.search), offered))
+    lay(read())
   }
   const toAddress = (): void => {
     const query = queryWith(new URLSearchParams(location.search), offered, read()).toString()
     history.replaceState(null, '', `${location.pathname}${query && `?${query}`}${location.hash}`)
     lay(read())
   }
-  form.addEventListener('change', toAddress)
+  const changed = (): void => {
+    toAddress()
+    answered()
+  }
+  form.addEventListener('change', changed)
   // the boxes are empty only after the event
-  form.addEventListener('reset', () => setTimeout(toAddress))
+  form.addEventListener('reset', () => setTimeout(changed))
   addEventListener('popstate', fromAddress)
   fromAddress()
+  return {
+    answers: read,
+    restore(answers) {
+      const kept = answersIn(new URLSearchParams({ ...answers }), offered)
+      if (Object.keys(read()).length > 0 || Object.keys(kept).length === 0) return
+      put(kept)
+      toAddress()
+    },
+  }
 }

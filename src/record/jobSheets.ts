@@ -5,13 +5,14 @@ import type { Entry } from './reading.ts'
 
 /* A job's parts, seen as sheets by procedure, and the changes that a page makes to them. */
 
-/** One change that a page makes to a job: a box filled, a step ticked or opened again, a procedure begun once more. Plain data, so that it can wait until it is kept. */
+/** One change that a page makes to a job: a box filled, a step ticked or opened again, a procedure begun once more, the card’s questions answered. Plain data, so that it can wait until it is kept. */
 export type SheetChange =
   | { do: 'write'; procedure: string; reading: string; box: number; entry: Entry; at: string }
   | { do: 'tick'; procedure: string; step: string; hash: string; at: string }
   | { do: 'untick'; procedure: string; step: string }
   | { do: 'clear'; procedure: string }
   | { do: 'again'; procedure: string }
+  | { do: 'answer'; procedure: string; answers: Readonly<Record<string, string>> }
 
 /** The part of a job in which a procedure is being done: the last one of it. */
 export const partOf = (job: JobRecord, procedure: string): PartRecord | undefined =>
@@ -87,6 +88,8 @@ export function changedJob(job: JobRecord, change: SheetChange): JobRecord {
       const last = partOf(job, procedure)
       return { ...job, parts: job.parts.filter((part) => part !== last) }
     }
+    case 'answer':
+      return { ...job, answers: { ...change.answers } }
     case 'again': {
       const last = partOf(job, procedure)
       if (!last || isEmpty(last)) return job

@@ -140,6 +140,27 @@ describe('the card', () => {
     })
   })
 
+  test('keeps the answers with the job, for somebody who comes back without the link', async () => {
+    await opened('?fork=damper-rod', async (page) => {
+      const rod = page.locator('[data-step="open-the-fork-top/part-the-cap"]')
+      await rod.waitFor({ state: 'hidden' })
+      // looking at a card opens no job, so there is nothing to come back to yet
+      await page.goto(site.origin + CARD)
+      await rod.waitFor()
+      await page.locator('input[name="fork"][value="damper-rod"]').check()
+      await page.locator('[data-step="open-the-fork-top/mark-the-legs"] [data-tick]').check()
+      await page.locator('input[name="way"][value="upside-down"]').check()
+      await page.goto(site.origin + CARD)
+      await page.waitForURL((url) => url.search === '?fork=damper-rod&way=upside-down')
+      expect(await rod.isVisible()).toBe(false)
+      // a link's answers are shown, and change nothing that is kept
+      await page.goto(`${site.origin}${CARD}?fork=open-cartridge`)
+      await rod.waitFor()
+      await page.goto(site.origin + CARD)
+      await page.waitForURL((url) => url.search === '?fork=damper-rod&way=upside-down')
+    })
+  })
+
   test('works out the rear sag from its lengths, and sets before, worked out and after side by side', async () => {
     await opened(ONE_FORK, async (page) => {
       const fill = async (part: string, values: Record<string, number>): Promise<void> => {

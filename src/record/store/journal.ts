@@ -18,7 +18,7 @@ const tab = `${PREFIX}${Math.random().toString(36).slice(2, 10)}`
 
 /** Only what sets a value can be done twice without harm. */
 const repeatable = ({ change }: Pending): boolean =>
-  change.do === 'write' || change.do === 'tick' || change.do === 'untick'
+  ['write', 'tick', 'untick', 'answer'].includes(change.do)
 
 /** Writes down what this page has not kept yet. */
 export function note(pending: readonly Pending[]): void {

@@ -50,9 +50,11 @@ function withAll(
 
 /** What changes that are kept together are called in the list of changes. */
 function deedOf(job: JobRecord, done: readonly Pending[]): Deed {
-  const [first, ...more] = done.map(({ what }) => what)
+  // answers are kept beside what was done, and are told only where nothing else was
+  const told = done.filter(({ change }) => change.do !== 'answer')
+  const [first, ...more] = (told.length > 0 ? told : done).map(({ what }) => what)
   if (more.length > 0) return { what: `${first} and ${more.length} more` }
-  const { change } = done[0]!
+  const { change } = told[0] ?? done[0]!
   const key =
     change.do === 'write' ? `${job.id} ${change.procedure} ${change.reading} ${change.box}` : ''
   return { what: first!, key }
