@@ -47,7 +47,9 @@ export function Card({ definition, Figure, told, children, ...props }: Props): J
       class="sheet"
       data-calculator={definition.id}
       aria-label={definition.title}
-      aria-busy={state.waiting || undefined}
+      aria-busy={state.waiting || state.looking || undefined}
+      data-waiting={state.waiting || undefined}
+      data-looking={state.looking || undefined}
       onSubmit={(event) => event.preventDefault()}
       onKeyDown={(event) => undoByKey(event, state)}
       onFocusIn={takeHand}

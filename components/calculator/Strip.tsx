@@ -95,6 +95,9 @@ export function Strip({
               </span>
             ))}
             {verdict && <span class="verdict">{verdict}</span>}
+            {(state.waiting || state.looking) && (
+              <span class="still-looking">Still looking …</span>
+            )}
           </p>
         )
       )}

@@ -3,7 +3,8 @@ import type { Answer, Answerer, Question } from '../../src/machine/away.ts'
 import type { Evaluation } from '../../src/machine/evaluate.ts'
 import type { Away } from '../../src/machine/work.ts'
 
-type Tell = (evaluation: Evaluation) => void
+/** Told the evaluation, and whether a better one follows. */
+type Tell = (evaluation: Evaluation, more: boolean) => void
 /** Asks, and gives back what drops the question: its answer is then never told. */
 type Asker = (asked: Omit<Question, 'number'>, tell: Tell) => () => void
 
@@ -21,9 +22,9 @@ function newAsker(away: Away): Asker {
   let asked = 0
   let last: Question | null = null
   let post: ((question: Question) => void) | null = null
-  const take = ({ number, evaluation }: Answer): void => {
-    waiting.get(number)?.(evaluation)
-    waiting.delete(number)
+  const take = ({ number, evaluation, more = false }: Answer): void => {
+    waiting.get(number)?.(evaluation, more)
+    if (!more) waiting.delete(number)
   }
   const workHere = (): void => {
     post = onThisThread(away, take)

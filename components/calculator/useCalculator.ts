@@ -56,6 +56,8 @@ export interface CalculatorState extends Fields, Omit<Stand, 'example'> {
   evaluation: Evaluation
   /** whether a newer one is being worked out beside the page */
   waiting: boolean
+  /** whether the evaluation is this state's own, and a better one is being worked out */
+  looking: boolean
   choice: UnitChoice
   say: Say
   bikes: CardProps['bikes']
@@ -170,7 +172,7 @@ function useEvaluation(
   { given, held, example }: Stand,
   { bikes, opening = null }: Pick<CardProps, 'bikes' | 'opening'>,
   choice: UnitChoice,
-): Pick<CalculatorState, 'evaluation' | 'waiting' | 'from' | 'play' | 'say'> {
+): Pick<CalculatorState, 'evaluation' | 'waiting' | 'looking' | 'from' | 'play' | 'say'> {
   const usable = useMemo(
     () => (example ? definition : withoutExampleBaseline(definition)),
     [definition, example],
@@ -179,8 +181,8 @@ function useEvaluation(
   const from = useMemo(() => beforeOf(usable, given, held), [usable, given, held])
   const { playing, play } = usePlay(from, given)
   const state = { given: playing ?? given, held: playing ? from : held, bikes, choice }
-  const { evaluation, waiting } = useEvaluated(usable, state, say, opening)
-  return { evaluation, waiting, from, play, say }
+  const evaluated = useEvaluated(usable, state, say, opening)
+  return { ...evaluated, from, play, say }
 }
 
 function withoutExampleBaseline(definition: Calculator): Calculator {

@@ -16,19 +16,31 @@ const NOTHING: Evaluation = {
   unknown: [],
 }
 
+interface Evaluated {
+  evaluation: Evaluation
+  /** the evaluation is that of the values before */
+  waiting: boolean
+  /** the evaluation is the values' own, and a better one follows */
+  looking: boolean
+}
+
 /** A state evaluated: at once, or beside the page, where the last evaluation stays until the next has come. */
 export function useEvaluated(
   definition: Calculator,
   { given, held, bikes, choice }: Omit<Question, 'number'>,
   say: Say,
   opening: Evaluation | null,
-): { evaluation: Evaluation; waiting: boolean } {
+): Evaluated {
   const { away } = definition
   const here = useMemo(
     () => (away ? null : evaluate(definition, given, { bikes, choice }, held, say)),
     [definition, given, held, say, bikes],
   )
-  const [told, setTold] = useState({ evaluation: opening ?? NOTHING, waiting: false })
+  const [told, setTold] = useState<Evaluated>({
+    evaluation: opening ?? NOTHING,
+    waiting: false,
+    looking: false,
+  })
   const opened = useRef(opening !== null)
   useEffect(() => {
     if (away === undefined) return
@@ -37,10 +49,10 @@ export function useEvaluated(
       opened.current = false
       return
     }
-    setTold(({ evaluation }) => ({ evaluation, waiting: true }))
-    return askerOf(away)({ given, held, bikes, choice }, (evaluation) =>
-      setTold({ evaluation, waiting: false }),
+    setTold(({ evaluation }) => ({ evaluation, waiting: true, looking: false }))
+    return askerOf(away)({ given, held, bikes, choice }, (evaluation, looking) =>
+      setTold({ evaluation, waiting: false, looking }),
     )
   }, [away, given, held, say, bikes])
-  return here === null ? told : { evaluation: here, waiting: false }
+  return here === null ? told : { evaluation: here, waiting: false, looking: false }
 }

@@ -53,6 +53,9 @@ export function missOf(readings: readonly number[], wanted: readonly Wanted[]): 
 
 const ROUNDING = 1e-9
 
+// Boxes between two rests: a few milliseconds of stances.
+const BOXES_A_STEP = 32
+
 function outside(least: number, most: number, { low, high, unit }: Wanted): number {
   const by = Math.max(0, low - most, least - high) / unit
   return by < ROUNDING ? 0 : by
@@ -61,9 +64,9 @@ function outside(least: number, most: number, { low, high, unit }: Wanted): numb
 /**
  * The smallest place that meets all aims; with `nearerThan`, the place that misses by least, if by less than that. Best first over boxes of the grid:
  * readings rise or fall steadily with every means, so those at two opposite corners bound what a box can read; bounds are widened by what bends and by
- * weak side effects. Ties go to the lowest places. Source: branch and bound on monotone functions, worked out here.
+ * weak side effects. Ties go to the lowest places. It rests every few boxes, so that whoever asked can drop it. Source: branch and bound on monotone functions, worked out here.
  */
-export function searchBoxes(search: BoxSearch, nearerThan = 0): Ended {
+export function* searchBoxes(search: BoxSearch, nearerThan = 0): Generator<undefined, Ended> {
   const { grids, patience } = search
   const queue = heapOf<Box>(before)
   const consider = (low: number[], high: number[]): void => {
@@ -76,6 +79,7 @@ export function searchBoxes(search: BoxSearch, nearerThan = 0): Ended {
       grids.map(({ values }) => values.length - 1),
     )
   for (let looked = 0; looked < patience; looked++) {
+    if (looked % BOXES_A_STEP === BOXES_A_STEP - 1) yield
     const box = queue.pop()
     if (box === undefined) return { found: null, whole: true }
     const { low, high, size, miss, exact } = box

@@ -1,19 +1,10 @@
 import type { Bike } from './bike.ts'
 import type { BikeChange } from './bikeChange.ts'
 import { type AimCases, type AimId, AIMS } from './changeAims.ts'
-import { buildable, changeAt, gridsOf, type Mean, type MeanGrid } from './changeGrid.ts'
-import { responsesOf } from './changeResponse.ts'
-import { missOf, searchBoxes } from './changeSearch.ts'
-import {
-  dearer,
-  earlier,
-  type MeansSet,
-  type SearchedSet,
-  type SetsTask,
-  setsOf,
-} from './changeSets.ts'
+import { gridsOf, type Mean } from './changeGrid.ts'
+import { lookFor } from './changeLook.ts'
 import { type Tally, type Trial, trialOf } from './changeTrial.ts'
-import { DomainError, finite, list, oneOf, record, wholeNumber } from './domain.ts'
+import { DomainError, finite, list, nonNegative, oneOf, record, wholeNumber } from './domain.ts'
 
 /** One aim: what is to be read, from its low to its high end, in the unit of `aimReading`. */
 export interface Aim {
@@ -26,6 +17,9 @@ export interface Aim {
 export interface ChangeTask {
   aims: readonly Aim[]
   means: readonly Mean[]
+  /** what is changed in any case, as springs that are bought already, and its work; every way holds it */
+  base?: BikeChange
+  baseWork?: number
   /** most means in one way */
   mostMeans?: number
   /** most ways told */
@@ -62,25 +56,13 @@ export interface FoundChange {
   tally: Tally
 }
 
-// One unit of missing an aim: what a fitter can read, or about what as much is worth in trail.
-const UNITS: Readonly<Record<AimId, number>> = {
-  frontStaticSag: 1e-3,
-  frontRiderSag: 1e-3,
-  rearStaticSag: 1e-3,
-  rearRiderSag: 1e-3,
-  trail: 1e-3,
-  rake: Math.PI / 1800,
-  frontShare: 5e-3,
-  frontHeight: 1e-3,
-  rearHeight: 1e-3,
-  brakingReserve: 1e-3,
+/** A search under way. */
+export interface ChangeLook {
+  /** goes on until all is looked at, or until `enough` says so; tells whether all was looked at. Without `enough` it goes to the end */
+  work(enough?: () => boolean): boolean
+  /** what was found so far: the ways that meet all aims, or once there are none, the nearest so far */
+  found(): FoundChange
 }
-
-// By how many units, and by what share of what is missing, more work must come nearer to be told as the nearest way [1].
-const WORTH_MORE_WORK = { units: 0.1, share: 0.05 }
-
-const worthwhile = (miss: number): number =>
-  miss - Math.max(WORTH_MORE_WORK.units, WORTH_MORE_WORK.share * miss)
 
 /**
  * Which changes bring a bike to its aims: up to five different ways, least work first, then fewest changes, then smallest. Ways differ in what they
@@ -99,49 +81,49 @@ export function findChange(wanted: ChangeWanted): FoundChange {
  * Answers do not depend on what was asked before.
  */
 export function changeSearch(bike: Bike, cases: AimCases): (task: ChangeTask) => FoundChange {
+  const begin = changeLooks(bike, cases)
+  return (task) => {
+    const look = begin(task)
+    look.work()
+    return look.found()
+  }
+}
+
+/** `changeSearch` that can rest on the way: what it has found by the end does not depend on where it rested. */
+export function changeLooks(bike: Bike, cases: AimCases): (task: ChangeTask) => ChangeLook {
   record('bike', bike)
   record('cases.rider', record('cases', cases).rider)
   const trials = new Map<string, Trial>()
   return (wanted) => {
-    const mostMeans = wholeNumber('mostMeans', record('wanted', wanted).mostMeans ?? 3, 1)
-    const mostWays = wholeNumber('mostWays', wanted.mostWays ?? 5, 1)
+    const { means, base = {}, mostMeans, mostWays, nearest } = record('wanted', wanted)
     const aims = aimsOf(wanted.aims)
     const ids = aims.map(({ id }) => id)
-    const trial = trials.get(ids.join()) ?? trialOf(bike, cases, ids)
-    trials.set(ids.join(), trial)
+    const alone = trials.get(ids.join()) ?? trialOf(bike, cases, ids)
+    trials.set(ids.join(), alone)
+    const trial = onTopOf(alone, record('base', base))
     const now = trial.read({})
     if (now === null) throw new DomainError('bike', bike, 'must be one that can be solved as it is')
-    const task = taskOf(gridsOf(bike, wanted.means), aims, trial)
-    if (now.sound && missOf(now.readings, task.wanted) === 0)
-      return told(task, { ways: [wayOf(task, NOTHING, now.readings, 0)], meets: true, whole: true })
-    const sets = setsOf(task, mostMeans)
-    const { ways, whole } = meeting(task, sets, mostWays)
-    if (ways.length > 0) return told(task, { ways, meets: true, whole })
-    if (wanted.nearest === false) return told(task, { ways, meets: false, whole })
-    return told(task, nearest(task, sets, whole, now.sound ? now.readings : null))
+    if (means.some(({ id }) => base[id] !== undefined))
+      throw new DomainError('means', means, 'must not name what is changed in any case')
+    return lookFor(
+      { aims, base, baseWork: nonNegative('baseWork', wanted.baseWork ?? 0) },
+      gridsOf(bike, means),
+      trial,
+      {
+        now,
+        mostMeans: wholeNumber('mostMeans', mostMeans ?? 3, 1),
+        mostWays: wholeNumber('mostWays', mostWays ?? 5, 1),
+        nearest: nearest !== false,
+      },
+    )
   }
 }
 
-interface Task extends SetsTask {
-  aims: readonly Aim[]
-}
-
-const NOTHING: MeansSet = { places: [], work: 0 }
-
-function taskOf(all: readonly MeanGrid[], aims: readonly Aim[], trial: Trial): Task {
-  const grids = buildable(all, trial).filter(({ values }) => values.length > 0)
-  const wanted = aims.map(({ id, low, high }) => ({ low, high, unit: UNITS[id] }))
-  return { grids, responses: responsesOf(grids, trial), aims, wanted, trial }
-}
-
-const told = (
-  { trial }: Task,
-  found: Pick<FoundChange, 'ways' | 'meets' | 'whole'>,
-): FoundChange => ({
-  ...found,
-  alreadyThere: found.meets && found.ways.every(({ size }) => size === 0),
-  tally: trial.tally(),
-})
+/** Trials on top of what is changed in any case. */
+const onTopOf = (trial: Trial, base: BikeChange): Trial =>
+  Object.keys(base).length === 0
+    ? trial
+    : { read: (change) => trial.read({ ...base, ...change }), tally: () => trial.tally() }
 
 /** The aims in the fixed order of their names. */
 function aimsOf(aims: readonly Aim[]): Aim[] {
@@ -154,69 +136,4 @@ function aimsOf(aims: readonly Aim[]): Aim[] {
   if (new Set(sorted.map(({ id }) => id)).size < sorted.length)
     throw new DomainError('aims', aims, 'must name each aim once')
   return sorted.sort((a, b) => AIMS.indexOf(a.id) - AIMS.indexOf(b.id))
-}
-
-function meeting(task: Task, sets: readonly SearchedSet[], most: number) {
-  const found: { set: MeansSet; way: Way }[] = []
-  let whole = true
-  for (const set of sets) {
-    if (found.length >= most && dearer(set, found[most - 1]!.set)) break
-    if (found.some((other) => other.set.places.every((i) => set.places.includes(i)))) continue
-    const ended = searchBoxes(set.search)
-    whole &&= ended.whole
-    if (ended.found !== null)
-      found.push({
-        set,
-        way: wayOf(task, set, ended.found.readings, ended.found.size, ended.found.place),
-      })
-  }
-  found.sort(
-    (a, b) =>
-      a.way.work - b.way.work ||
-      a.set.places.length - b.set.places.length ||
-      a.way.size - b.way.size ||
-      earlier(a.set.places, b.set.places),
-  )
-  return { ways: found.slice(0, most).map(({ way }) => way), whole }
-}
-
-/** The way that misses by least; more work must come clearly nearer. Nothing changed is a way too, unless the bike stands at a stop now. */
-function nearest(task: Task, sets: readonly SearchedSet[], whole: boolean, now: number[] | null) {
-  let best = now === null ? null : wayOf(task, NOTHING, now, 0)
-  let least = now === null ? Infinity : missOf(now, task.wanted)
-  for (const set of sets) {
-    const nearer = least === Infinity ? least : worthwhile(least)
-    if (nearer <= 0) break
-    const { found, whole: all } = searchBoxes(set.search, nearer)
-    whole &&= all
-    if (found === null) continue
-    best = wayOf(task, set, found.readings, found.size, found.place)
-    least = found.miss
-  }
-  return { ways: best === null ? [] : [best], meets: false, whole }
-}
-
-function wayOf(
-  { grids, aims, wanted }: Task,
-  set: MeansSet,
-  readings: readonly number[],
-  size: number,
-  place: readonly number[] = [],
-): Way {
-  const misses = aims.flatMap(({ id, low, high }, aim) => {
-    const reading = readings[aim]!
-    const one = [wanted[aim]!]
-    if (missOf([reading], one) === 0) return []
-    return [{ aim: id, by: reading < low ? reading - low : reading - high }]
-  })
-  return {
-    change: changeAt(
-      set.places.map((i) => grids[i]!),
-      place,
-    ),
-    readings: Object.fromEntries(aims.map(({ id }, aim) => [id, readings[aim]!])),
-    work: set.work,
-    size,
-    misses,
-  }
 }

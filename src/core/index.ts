@@ -76,10 +76,13 @@ export {
 } from './changeAims.ts'
 export type { Mean } from './changeGrid.ts'
 export { spreadOfChange, type AimSpread, type KnownWithin } from './changeSpread.ts'
+export { changeDraws, type DrawnTask } from './changeDraws.ts'
 export type { LeftOut } from './changeTrial.ts'
 export {
+  changeLooks,
   changeSearch,
   findChange,
+  type ChangeLook,
   type Aim,
   type ChangeWanted,
   type FoundChange,

@@ -16,39 +16,61 @@ export interface Question {
   choice: UnitChoice
 }
 
+/** What a state comes to; `more` where the work on it goes on, and a better answer to the same question follows. */
 export interface Answer {
   number: number
   evaluation: Evaluation
+  more?: boolean
 }
 
-export type Answerer = (question: Question) => Answer
+/** The answers to a question, one after the other, each with the work that leads to it; null for a stretch of work that has nothing new to tell. */
+export type Answerer = (question: Question) => Iterable<Answer | null>
 
-/** Answers questions by computing a calculator's state. */
-export const answererOf =
-  (definition: Calculator): Answerer =>
-  ({ number, given, held, bikes, choice }) => ({
-    number,
-    evaluation: evaluate(definition, given, { bikes, choice }, held),
-  })
+/** Work that can rest on the way. */
+export interface InParts {
+  /** lets the next evaluation take about so long [ms] */
+  allow(time: number): void
+  /** how far that evaluation came: nothing to tell yet or nothing new, something, all */
+  cameTo(): 'nothing' | 'some' | 'all'
+}
+
+/** How long the first stretch of work takes [ms], on whatever device: short enough that a new input is seen at once. */
+const FIRST = 40
+/** How long a stretch takes at most [ms]. */
+const LONGEST = 160
+
+/** Answers questions by computing a calculator's state, at once or in parts. */
+export const answererOf = (definition: Calculator, parts?: InParts): Answerer =>
+  function* ({ number, given, held, bikes, choice }) {
+    for (let time = FIRST; ; time = Math.min(2 * time, LONGEST)) {
+      parts?.allow(time)
+      const evaluation = evaluate(definition, given, { bikes, choice }, held)
+      const far = parts?.cameTo() ?? 'all'
+      if (far === 'nothing') yield null
+      else yield { number, evaluation, ...(far === 'some' ? { more: true } : {}) }
+      if (far === 'all') return
+    }
+  }
 
 /**
- * Takes questions as they come and answers the last of them alone, once those that wait have come in: a slider asks more than can be answered. `later`
- * calls back after what is waiting.
+ * Takes questions as they come and answers the last of them alone, once those that wait have come in: a slider asks more than can be answered. Between two
+ * stretches of work it looks for a new question, which ends the work on the one before. `later` calls back after what is waiting.
  */
 export function lastAlone(
   answer: Answerer,
   tell: (answer: Answer) => void,
   later: (call: () => void) => void,
 ): (question: Question) => void {
-  let waiting: Question | null = null
+  let work: Iterator<Answer | null> | null = null
+  const go = (): void => {
+    const { done, value } = work!.next()
+    if (!done && value) tell(value)
+    if (done || (value && !value.more)) work = null
+    else later(go)
+  }
   return (question) => {
-    const asked = waiting !== null
-    waiting = question
-    if (asked) return
-    later(() => {
-      const last = waiting!
-      waiting = null
-      tell(answer(last))
-    })
+    const busy = work !== null
+    work = answer(question)[Symbol.iterator]()
+    if (!busy) later(go)
   }
 }
