@@ -9,7 +9,7 @@ import { UNKNOWN } from '../../src/machine/given.ts'
 import type { BikeRecord } from '../../src/record/records.ts'
 import { loadWhole } from '../../src/record/store/bookStore.ts'
 import { onBookChange } from '../../src/record/store/keeper.ts'
-import { bikeInputOf, fillFrom, ownFigures, standInName } from './bikeFill.ts'
+import { bikeInputOf, fillFrom, ownFigures, standInName, UNMEASURED } from './bikeFill.ts'
 import { KeepResults } from './KeepResults.tsx'
 import { SentBike } from './SentBike.tsx'
 import { loadStandIns } from './standIns.ts'
@@ -117,6 +117,7 @@ function Count({ state, bike, standIn }: MineProps): JSX.Element | null {
       id in fed.values &&
       input.kind === 'quantity' &&
       origins[id]?.startsWith('bike:') &&
+      origins[id] !== UNMEASURED &&
       isAsked(input, given),
   )
   const bikeInput = bikeInputOf(definition)
@@ -131,6 +132,9 @@ function Count({ state, bike, standIn }: MineProps): JSX.Element | null {
   const still = fed.of.example
     .filter((id) => origins[id] === 'example' && isAsked(definition.inputs[id]!, given))
     .map((id) => definition.inputs[id]!.label)
+  const empty = fed.of.example
+    .filter((id) => origins[id] === UNMEASURED && isAsked(definition.inputs[id]!, given))
+    .map((id) => definition.inputs[id]!.label)
   const figures = ownFigures(bike)
   const sheet = isBike ? standInFigures(figures, FIGURES).map((figure) => figure.label) : []
   const all = isBike ? FIGURES.filter(({ sheet: place }) => place !== undefined).length : 0
@@ -141,6 +145,8 @@ function Count({ state, bike, standIn }: MineProps): JSX.Element | null {
       {instead.length > 0 &&
         `From the ${standInName(standIn)}, unknown on yours: ${listed(instead)}. `}
       {still.length > 0 && `Still the example’s, to be read off your bike: ${listed(still)}. `}
+      {empty.length > 0 &&
+        `Not measured on yours, so that nothing relies on it: ${listed(empty)}. `}
       {isBike &&
         `Of the bike’s sheet ${all - sheet.length} of ${all} figures are ${bike.name}’s; ${
           sheet.length === 0 ? 'none' : `${sheet.length}`

@@ -95,9 +95,7 @@ export function Strip({
               </span>
             ))}
             {verdict && <span class="verdict">{verdict}</span>}
-            {(state.waiting || state.looking) && (
-              <span class="still-looking">Still looking …</span>
-            )}
+            {(state.waiting || state.looking) && <span class="still-looking">Still looking …</span>}
           </p>
         )
       )}

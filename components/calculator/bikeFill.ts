@@ -31,6 +31,9 @@ export const ownFigures = (bike: BikeRecord): OwnFigures =>
     Object.entries(withWorkedOut(bike.figures)).map(([id, { value }]) => [id, value]),
   )
 
+/** Where a value comes from that stands for a figure which nobody has measured. */
+export const UNMEASURED = 'bike:not measured on yours'
+
 export interface Fill {
   values: Record<string, GivenValue>
   origins: Record<string, Origin>
@@ -64,7 +67,13 @@ export function fillFrom(statement: CardStatement, bike: BikeRecord, standIn: Bi
     const input = statement.inputs[id]
     if (input?.kind !== 'quantity') continue
     fill.of[whose].push(id)
-    if (whose === 'example') continue
+    if (whose === 'example') {
+      if (input.unmeasured !== undefined) {
+        fill.values[id] = input.unmeasured
+        fill.origins[id] = UNMEASURED
+      }
+      continue
+    }
     fill.values[id] = value === null ? UNKNOWN : tidy(convert(value, figure.unit, input.unit))
     fill.origins[id] =
       whose === 'own'

@@ -23,7 +23,7 @@ export const REAR_FIGURES: readonly FigureDefinition[] = [
     range: [0, 150],
     gives: 'whether the rear spring is preloaded as it should be',
     procedure: 'measure-rear-sag',
-    feeds: [],
+    feeds: ['find-change.rearStaticRead'],
   },
   {
     id: 'rearRiderSag',
@@ -33,7 +33,7 @@ export const REAR_FIGURES: readonly FigureDefinition[] = [
     range: [0, 200],
     gives: 'whether the rear stands where it should',
     procedure: 'measure-rear-sag',
-    feeds: [],
+    feeds: ['find-change.rearRiderRead'],
   },
   {
     id: 'rear.springRate',
@@ -68,6 +68,17 @@ export const REAR_FIGURES: readonly FigureDefinition[] = [
     typical: [1, 2],
     gives: 'changes of rear preload in turns',
     feeds: ['rear-rate.pitch', 'find-change.rearPitch'],
+  },
+  {
+    id: 'rear.fullTravelGap',
+    label: 'Gap above the rear tyre, rear fully in',
+    unit: 'mm',
+    digits: 0,
+    range: [0, 100],
+    gives: 'how much shorter the shock can be',
+    procedure: 'check-full-travel-clearance',
+    feeds: ['find-change.rearGap'],
+    reads: ['rearGapReckoned'],
   },
   {
     id: 'rear.motionRatio',

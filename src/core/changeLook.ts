@@ -95,8 +95,7 @@ function* stepsOf(task: Task, { now, mostMeans, mostWays, nearest }: Limits, soF
   }
   const sets = setsOf(task, mostMeans)
   yield* meeting(task, sets, mostWays, soFar)
-  if (!soFar.meets && nearest)
-    yield* nearestWay(task, sets, now.sound ? now.readings : null, soFar)
+  if (!soFar.meets && nearest) yield* nearestWay(task, sets, now.sound ? now.readings : null, soFar)
 }
 
 function* meeting(task: Task, sets: readonly SearchedSet[], most: number, soFar: SoFar): Steps {

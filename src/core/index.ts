@@ -84,6 +84,7 @@ export {
   findChange,
   type ChangeLook,
   type Aim,
+  type ChangeTask,
   type ChangeWanted,
   type FoundChange,
   type Way,

@@ -28,6 +28,8 @@ export type Answerer = (question: Question) => Iterable<Answer | null>
 
 /** Work that can rest on the way. */
 export interface InParts {
+  /** a new question: nothing of it was told yet */
+  begin(): void
   /** lets the next evaluation take about so long [ms] */
   allow(time: number): void
   /** how far that evaluation came: nothing to tell yet or nothing new, something, all */
@@ -42,6 +44,7 @@ const LONGEST = 160
 /** Answers questions by computing a calculator's state, at once or in parts. */
 export const answererOf = (definition: Calculator, parts?: InParts): Answerer =>
   function* ({ number, given, held, bikes, choice }) {
+    parts?.begin()
     for (let time = FIRST; ; time = Math.min(2 * time, LONGEST)) {
       parts?.allow(time)
       const evaluation = evaluate(definition, given, { bikes, choice }, held)

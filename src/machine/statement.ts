@@ -31,6 +31,8 @@ export interface QuantityInput extends InputBase {
   typical?: readonly [number, number]
   /** where the typical range comes from */
   typicalFrom?: string
+  /** what stands for "nobody has measured it": a reader's bike without the figure gets this, never the example's value */
+  unmeasured?: number
 }
 
 export interface ChoiceInput extends InputBase {

@@ -88,7 +88,7 @@ describe('find-change', () => {
     expect(markup).toMatch(/data-none/)
     expect(markup).toMatch(/data-way="1" data-nearest/)
     expect(markup).toMatch(/The nearest/)
-    expect(markup).toMatch(/ over, wanted/)
+    expect(markup).toMatch(/ over, <\/b>wanted/)
     expect(remarksOf(findChange, given)).toMatch(/No change that is allowed meets every aim/)
     expect(drawn(findChange, FindChangeFigure, ALL)).not.toMatch(/data-none/)
   })

@@ -32,9 +32,8 @@ const changes = ({ change }: Way): number => Object.keys(change).length
 
 /** Whether the best way costs no more once one aim is widened by so much either way. */
 export function wideningFaults(search: ChangeWanted, which: number, by: number): string[] {
-  const aims = search.aims.map(
-    (aim, i): Aim =>
-      i === which % search.aims.length ? { ...aim, low: aim.low - by, high: aim.high + by } : aim,
+  const aims = search.aims.map((aim, i): Aim =>
+    i === which % search.aims.length ? { ...aim, low: aim.low - by, high: aim.high + by } : aim,
   )
   const [narrow, wide] = [findChange(search), findChange({ ...search, aims })]
   if (!narrow.meets) return []

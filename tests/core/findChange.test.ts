@@ -96,8 +96,7 @@ describe('findChange', () => {
       expect(work).toBeGreaterThanOrEqual(50)
       const alone = readAlone(bike, cases, change, ids)
       // a hundredth of a millimetre
-      for (const id of ids)
-        expect(Math.abs(alone.readings[id] - readings[id]!)).toBeLessThan(1e-5)
+      for (const id of ids) expect(Math.abs(alone.readings[id] - readings[id]!)).toBeLessThan(1e-5)
     }
   })
 })

@@ -3,15 +3,18 @@ import type { Picture, ToldAim, ToldWay } from './picture.ts'
 import {
   AIM_WORDS,
   ALLOW_WORDS,
+  apartWords,
   besideWords,
   chanceWords,
   changeWords,
   dangerOf,
+  isHeight,
   LEFT_OUT_WORDS,
   LEVELS,
   missWords,
   plusMinusWords,
   readingWords,
+  UNMEASURED_WORDS,
   windowWords,
 } from './names.ts'
 import type { FigureProps } from '../../drawing/props.ts'
@@ -58,27 +61,33 @@ function Bar({ told, say }: { told: ToldAim; say: Say }) {
   )
 }
 
+/** An aim: now → after with its ±, and under it what is wanted, whether it gets there, and both as a bar. */
 function AimRow({ told, say }: { told: ToldAim; say: Say }) {
-  const missed = told.misses !== 0
+  const { aim, now, after, misses } = told
+  const missed = misses !== 0
   const chance = chanceWords(told)
+  const [was, is] = [readingWords(aim, now, say), readingWords(aim, after, say)]
   return (
     <li
-      data-aim={told.aim}
-      data-si={String(told.after)}
+      data-aim={aim}
+      data-si={String(after)}
       data-si-low={String(told.low)}
       data-si-high={String(told.high)}
     >
-      <span class="way-name">{AIM_WORDS[told.aim].name}</span>
+      <span class="way-name">{AIM_WORDS[aim].name}</span>
       <span class="way-reading">
-        <b class={missed ? 'way-missed' : undefined}>{readingWords(told.aim, told.after, say)}</b>{' '}
+        {!isHeight(aim) && was !== is && (
+          <span class="way-was">
+            {say.number(now, AIM_WORDS[aim].unit, AIM_WORDS[aim].digits)} →{' '}
+          </span>
+        )}
+        <b class={missed ? 'way-missed' : undefined}>{is}</b>{' '}
         <small>{plusMinusWords(told, say)}</small>
       </span>
       <Bar told={told} say={say} />
-      <small class={missed || chance !== null ? 'way-note' : 'way-note quiet'}>
-        <span>
-          {missed && `${missWords(told, say)}, `}wanted {windowWords(told, say)}
-        </span>
-        {chance !== null && <span>{chance}</span>}
+      <small class="way-note">
+        {missed && <b>{missWords(told, say)}, </b>}wanted {windowWords(told, say)}
+        {chance !== null && <span class="way-chance">, {chance}</span>}
       </small>
     </li>
   )
@@ -112,7 +121,7 @@ function WayCard({ way, place, input, say, meets }: WayProps) {
       <ul class="way-changes">
         {way.changes.map((change) => {
           const { what, howMuch, where } = changeWords(change, input, say)
-          const danger = dangerOf(change, input)
+          const danger = dangerOf(change, input, say)
           return (
             <li key={change.mean} data-change={change.mean} data-si={String(change.value)}>
               {what} <b>{howMuch}</b>
@@ -149,15 +158,30 @@ function NoWay({ picture, say }: { picture: Picture; say: Say }) {
   const [nearest] = picture.ways
   const missed = nearest?.aims.filter(({ misses }) => misses !== 0) ?? []
   const fails = missed.map((told) => `${AIM_WORDS[told.aim].inWords} ${missWords(told, say)}`)
-  const help = picture.wouldHelp.map((mean) => ALLOW_WORDS[mean])
+  const help = picture.wouldHelp?.map((mean) => ALLOW_WORDS[mean]) ?? []
   return (
     <p class="ways-none" data-none>
       <b>No way meets every aim.</b>
       {fails.length > 0 && ` The nearest leaves ${fails.join(' and ')}.`}
-      {help.length > 0
-        ? ` Allow ${either(help)}, and one does.`
-        : ' No single thing more would do it: widen the window that matters least.'}
+      {help.length > 0 && ` Allow ${either(help)}, and one does.`}
+      {picture.done &&
+        help.length === 0 &&
+        ' No single thing more would do it: widen the window that matters least.'}
     </p>
+  )
+}
+
+/** What the ways rest on: gaps that nobody measured, and sags to which the bike was fitted. */
+function Rests({ picture, say }: { picture: Picture; say: Say }) {
+  const { unmeasured, fitted, apart } = picture
+  return (
+    <>
+      {unmeasured.length > 0 &&
+        `No way ${either(unmeasured.map((gap) => UNMEASURED_WORDS[gap]))}. `}
+      {fitted && 'The bike is fitted to the sags that were measured. '}
+      {apart.length > 0 &&
+        `Something is off: ${apart.map((sag) => apartWords(sag, say)).join('; ')}. Measure again before you trust a way. `}
+    </>
   )
 }
 
@@ -199,8 +223,9 @@ export default function FindChangeFigure({ now, say }: Props) {
           ))}
         </ol>
         <figcaption>
-          The least work comes first. Shaded: wanted. Hollow: the bike now. Filled: after, with its
-          ±. <LeftOut picture={picture} />
+          The least work comes first. Each row: now → after, with its ±. Shaded: wanted. Hollow: the
+          bike now. Filled: after. <Rests picture={picture} say={say} />
+          <LeftOut picture={picture} />
           {ways.length > ON_PAPER && (
             <span class="ways-paper">
               {' '}

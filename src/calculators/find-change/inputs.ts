@@ -1,5 +1,6 @@
 import type { QuantityInput } from '../../machine/statement.ts'
-import { riderMass } from '../../machine/inputs/wholeBike.ts'
+import { luggageMass, passengerMass, riderMass } from '../../machine/inputs/wholeBike.ts'
+import { clearances, measured } from './readings.ts'
 
 const sag = <const D extends number>(label: string, standard: D, more?: true) =>
   ({
@@ -17,6 +18,7 @@ const maybe = <
 >(
   input: T,
 ) => ({ kind: 'quantity', optional: true, empty: 'not asked for', more: true, ...input }) as const
+const aboard = { default: undefined, optional: true, empty: 'nobody', more: true } as const
 const maybeSag = (label: string) =>
   maybe({ label, quantity: 'length', unit: 'mm', range: [0, 60], step: 1 })
 const rates = (label: string, standard: readonly number[], range: readonly [number, number]) =>
@@ -81,6 +83,18 @@ export const inputs = {
     default: 'outside',
     more: true,
   },
+  newForkRate: {
+    kind: 'quantity',
+    label: 'New fork springs go in, one leg',
+    hint: 'Their rate, where they are bought already: every way then fits them.',
+    quantity: 'rate',
+    unit: 'N/mm',
+    range: [3, 20],
+    step: 0.1,
+    optional: true,
+    empty: 'none bought',
+    more: true,
+  },
   forkRates: rates('Fork springs on offer, one leg', [8, 8.5, 9, 9.5, 10, 10.5, 11], [3, 20]),
   rearRates: rates('Shock springs on offer', [80, 85, 90, 95, 100, 105, 110], [8, 250]),
   frontStaticLow: maybeSag('Front static sag, from'),
@@ -117,6 +131,10 @@ export const inputs = {
     default: 0.7,
     more: true,
   },
+  passenger: { ...passengerMass, ...aboard },
+  luggage: { ...luggageMass, ...aboard, empty: 'none' },
+  ...clearances,
+  ...measured,
   forkPitch: pitch('Fork adjuster, each turn'),
   rearPitch: pitch('Shock collar, each turn'),
   ratesWithin: {

@@ -1,8 +1,10 @@
+import { motionRatioAt } from '../../bikes/aboard.ts'
 import type { AimId, LeftOut, MeanId } from '../../core/index.ts'
 import type { Say } from '../../units/say.ts'
 import type { Unit } from '../../units/units.ts'
 import type { Level, Values } from './means.ts'
-import type { ToldAim, ToldChange, ToldReading } from './picture.ts'
+import type { FittedSag } from './fitted.ts'
+import type { Gap, ToldAim, ToldChange, ToldReading } from './picture.ts'
 
 /** What a way asks of the workshop, in words. */
 export const LEVELS: Readonly<Record<Level, string>> = {
@@ -10,6 +12,7 @@ export const LEVELS: Readonly<Record<Level, string>> = {
   adjuster: 'nothing opened, nothing bought',
   opened: 'the fork is opened',
   out: 'the shock comes out',
+  bought: 'the fork is opened for the new springs',
   parts: 'springs to buy',
 }
 
@@ -50,7 +53,7 @@ export const AIM_WORDS: Readonly<Record<AimId, AimWords>> = {
 }
 
 /** Heights are told as a change from now, since nobody knows them otherwise. */
-const isHeight = (aim: AimId): boolean => aim === 'frontHeight' || aim === 'rearHeight'
+export const isHeight = (aim: AimId): boolean => aim === 'frontHeight' || aim === 'rearHeight'
 
 /** A reading of an aim in the reader's unit. */
 export function readingWords(aim: AimId, value: number, say: Say): string {
@@ -129,29 +132,53 @@ function turnWords(turns: number): string {
   return `${count} ${quarters === 4 ? 'turn' : 'turns'}`
 }
 
+type Gaps = Pick<Values, 'forkAdjuster' | 'frontGap' | 'rearGap' | 'bike'>
+
+const OPENED = 'The cap is under spring force: take the preload out and hold the bike up first.'
+
 /** The danger of one change, in the words of that step; undefined where it has none of its own. */
-export function dangerOf(
-  { mean, value }: ToldChange,
-  { forkAdjuster }: Pick<Values, 'forkAdjuster'>,
-): string | undefined {
-  if (mean === 'forkRate' || (mean === 'forkPreloadChange' && forkAdjuster === 'inside'))
-    return 'The cap is under spring force: take the preload out and hold the bike up first.'
+export function dangerOf({ mean, value }: ToldChange, input: Gaps, say: Say): string | undefined {
+  if (mean === 'forkRate' || (mean === 'forkPreloadChange' && input.forkAdjuster === 'inside'))
+    return OPENED
   if (mean === 'oilHeightChange')
     return value < 0
       ? 'Higher oil leaves less air: a fork too full locks solid. Take the spring out first.'
-      : 'The cap is under spring force: take the preload out and hold the bike up first.'
+      : OPENED
   if (mean === 'tubeRaise')
     return value > 0
-      ? 'The tyre comes nearer to yokes and radiator at full travel: check the gap.'
+      ? `The front tyre comes nearer to yokes and radiator: of ${gapWords(input.frontGap, value, say)}.`
       : 'Each tube must still be gripped over the full height of both yokes.'
   if (mean === 'rearRate')
     return 'The spring stays on the shock: a workshop with a press changes it.'
   if (mean === 'shockLengthChange')
     return value < 0
-      ? 'The rear tyre comes nearer to the bike at full travel: check the gap.'
+      ? `The rear tyre comes nearer to the bike: of ${gapWords(input.rearGap, -value / motionRatioAt(input.bike, input.bike.rear.travel * 1e-3), say)}.`
       : 'Hold the bike up before the shock comes out. Check chain and stand after.'
   return undefined
 }
+
+/** "25 mm at full travel 16 mm are left. Measure it": what a change leaves of a gap. */
+function gapWords(gap: number, used: number, say: Say): string {
+  return `${say.quantity(gap, 'mm', 0)} at full travel ${say.quantity(gap - used, 'mm', 1)} are left. Measure before and after`
+}
+
+/** What no way does while a gap is not known. */
+export const UNMEASURED_WORDS: Readonly<Record<Gap, string>> = {
+  frontGap: 'raises the tubes: the gap above the front tyre is not known',
+  rearGap: 'shortens the shock: the gap above the rear tyre is not known',
+  tubeAbove: 'lowers the tubes: what stands above the yoke is not known',
+}
+
+const READ_WORDS: Readonly<Record<FittedSag['input'], string>> = {
+  frontStaticRead: 'front static sag',
+  frontRiderRead: 'front sag with the rider',
+  rearStaticRead: 'rear static sag',
+  rearRiderRead: 'rear sag with the rider',
+}
+
+/** A measured sag that the bike’s figures do not allow. */
+export const apartWords = ({ input, read, fitted }: FittedSag, say: Say): string =>
+  `${READ_WORDS[input]} was read as ${say.quantity(read, 'mm', 1)}, and the rest of the figures give ${say.quantity(fitted, 'mm', 1)}`
 
 /** What would have to be allowed, in words. */
 export const ALLOW_WORDS: Readonly<Record<MeanId, string>> = {
@@ -171,11 +198,13 @@ export const LEFT_OUT_WORDS: Readonly<Record<LeftOut, string>> = {
   bottomed: 'put an end on its stop',
 }
 
-/** "met 7 in 10", where the ± reaches past an end of the window; null where it stays inside, or the aim is clearly missed. */
+/** "met about 7 times in 10", where the ± reaches past an end of the window; null where it stays inside, or the aim is clearly missed. */
 export function chanceWords({ chance, after, plusMinus, low, high }: ToldAim): string | null {
   const straddles = (end: number): boolean => Math.abs(after - end) < plusMinus
   if (!straddles(low) && !straddles(high)) return null
   const tenths = Math.round(10 * chance)
-  if (tenths === 0) return 'met under 1 in 20'
-  return tenths === 10 ? 'met over 19 in 20' : `met ${tenths} in 10`
+  if (tenths === 0) return 'met less than once in 20'
+  return tenths === 10
+    ? 'met 19 times in 20 or more'
+    : `met about ${tenths} ${tenths === 1 ? 'time' : 'times'} in 10`
 }

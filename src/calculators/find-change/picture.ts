@@ -1,16 +1,8 @@
-import {
-  aimReading,
-  AIMS,
-  aimStances,
-  axlePlaces,
-  changeBike,
-  coverageFactor,
-  MEANS,
-  spreadOfChange,
-} from '../../core/index.ts'
+import { aimReading, AIMS, aimStances, axlePlaces, changeBike, MEANS } from '../../core/index.ts'
 import type { AimId, LeftOut, MeanId, Way } from '../../core/index.ts'
-import { FROM_NOW, isOpen } from './aims.ts'
-import { type Level, levelOf, meansOf, type Values } from './means.ts'
+import { isOpen } from './aims.ts'
+import { COVERS, type FittedSag } from './fitted.ts'
+import { type Level, levelOf, type Values } from './means.ts'
 import type { Solved } from './search.ts'
 
 /** One change of a way [SI], with the turns that it takes where the pitch is known [1]. */
@@ -49,39 +41,52 @@ export interface ToldWay {
 export interface Picture {
   ways: ToldWay[]
   meets: boolean
-  /** changes tried so far on this bike for these aims, and those never offered, by the reason */
+  /** whether all was looked at; until then more ways may follow, or a nearer one */
+  done: boolean
+  /** whether the search looked at everything, and never gave up */
+  whole: boolean
+  /** changes tried so far on this bike for these aims, the stances solved for them, and those never offered, by the reason */
   tried: number
+  stances: number
   leftOut: Record<LeftOut, number>
-  /** where no way meets all aims: what is not allowed now and would, by itself, let one do so */
-  wouldHelp: MeanId[]
+  /** where no way meets all aims: what is not allowed now and would, by itself, let one do so; null while that is not known */
+  wouldHelp: MeanId[] | null
+  /** gaps that nobody measured, so that no way uses them up */
+  unmeasured: Gap[]
+  /** whether the bike was fitted to sags, and those that do not go with the rest of it [m] */
+  fitted: boolean
+  apart: FittedSag[]
 }
 
+export type Gap = 'frontGap' | 'rearGap' | 'tubeAbove'
+
 const EVERY = new Set(['static', 'rider', 'braking'] as const)
-/** About 95 % of what a reader calls "within" [1]. */
-const COVERS = coverageFactor({ degreesOfFreedom: Infinity, probability: 0.95 })
 
 export function pictureOf(input: Values, solved: Solved): Picture {
-  const { found } = solved
+  const { found, done, wouldHelp, fitted } = solved
   return {
     ways: found.ways.map((way) => toldWay(input, solved, way)),
     meets: found.meets,
+    done,
+    whole: found.whole,
     tried: found.tally.tried,
+    stances: found.tally.stances,
     leftOut: found.tally.leftOut,
-    wouldHelp: found.meets ? [] : helping(input, solved),
+    wouldHelp,
+    unmeasured: unmeasuredIn(input),
+    fitted: fitted !== null,
+    apart: fitted?.apart ?? [],
   }
 }
 
-/** The means that are not allowed, each of which alone would let a way meet all aims; the least work first. */
-function helping(input: Values, { find, aims }: Solved): MeanId[] {
-  const means = meansOf(input)
-  return meansOf({ ...input, allowed: 'parts' })
-    .filter(({ id }) => !means.some((mean) => mean.id === id))
-    .sort((a, b) => a.work - b.work)
-    .filter((more) => find({ aims, means: [...means, more], mostWays: 1, nearest: false }).meets)
-    .map(({ id }) => id)
+/** The gaps that a change which is allowed would use up, and that nobody measured. */
+function unmeasuredIn(input: Values): Gap[] {
+  if (input.allowed === 'adjusters') return []
+  const gaps: Gap[] = input.allowed === 'parts' ? ['frontGap', 'rearGap'] : ['frontGap']
+  return [...gaps, 'tubeAbove' as const].filter((gap) => input[gap] === 0)
 }
 
-function toldWay(input: Values, { bike, cases, now, aims }: Solved, way: Way): ToldWay {
+function toldWay(input: Values, { bike, cases, now, aims, spreadOf }: Solved, way: Way): ToldWay {
   const { change, misses } = way
   const before = aimStances(bike, cases, EVERY)
   const after = aimStances(changeBike(bike, change, now.rearTravel), cases, EVERY)
@@ -91,12 +96,7 @@ function toldWay(input: Values, { bike, cases, now, aims }: Solved, way: Way): T
     now: aimReading(aim, before, places),
     after: aimReading(aim, after, places),
   })
-  const known = {
-    rates: input.ratesWithin / COVERS,
-    preload: input.preloadWithin / COVERS,
-    carried: input.riderWithin / COVERS,
-  }
-  const spread = spreadOfChange(bike, cases, change, aims, known, FROM_NOW)
+  const spread = spreadOf(change)
   return {
     level: levelOf(
       MEANS.filter((mean) => change[mean] !== undefined),
@@ -117,12 +117,23 @@ function toldWay(input: Values, { bike, cases, now, aims }: Solved, way: Way): T
   }
 }
 
+/** Changes in the order in which they are done: springs before the preload on them. */
+const DONE: readonly MeanId[] = [
+  'forkRate',
+  'oilHeightChange',
+  'forkPreloadChange',
+  'tubeRaise',
+  'rearRate',
+  'shockLengthChange',
+  'rearPreloadChange',
+]
+
 function changesOf(input: Values, change: Way['change']): ToldChange[] {
   const pitches: Partial<Record<MeanId, number | undefined>> = {
     forkPreloadChange: input.forkAdjuster === 'outside' ? input.forkPitch : undefined,
     rearPreloadChange: input.rearPitch,
   }
-  return MEANS.flatMap((mean) => {
+  return DONE.flatMap((mean) => {
     const [value, pitch] = [change[mean], pitches[mean]]
     if (value === undefined) return []
     return [{ mean, value, turns: pitch === undefined ? null : value / pitch }]

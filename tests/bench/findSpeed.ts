@@ -1,0 +1,122 @@
+/**
+ * How fast the search for a change is, on the built site: `npm run find-speed`. An input is given, and what is timed [ms] is until the first ways are on
+ * screen and until all is looked at, each the least disturbed of several riders. Three times over: in the worker; in the worker with the page at a processor
+ * four times slower, which does not reach a worker; and without workers, so that the search too is done by the page's own thread at a quarter of its speed.
+ * The stances a second are those of a question's whole time in the worker, with what is told and drawn of it. Exits with 1 when an aim is missed.
+ */
+import type { Page } from 'playwright-core'
+import { openSite } from '../site/browser.ts'
+
+const AIM = { first: 300, stances: 200_000 }
+const PHONE = { width: 360, height: 740 }
+const SLOWER = 4
+const CASES: readonly (readonly [name: string, query: string])[] = [
+  ['adjusters and tubes', ''],
+  ['all may change', '?v=1&allowed=parts'],
+  [
+    'all may change, eight aims',
+    '?v=1&allowed=parts&frontStaticLow=18&frontStaticHigh=24&rearStaticLow=8&rearStaticHigh=14&reserve=10&rakeWithin=0.2&frontShareLow=47&frontShareHigh=53',
+  ],
+  ['no way, all may change', '?v=1&allowed=parts&frontRiderLow=5&frontRiderHigh=6'],
+  ['fitted to sags', '?v=1&allowed=parts&frontRiderRead=41&frontStaticRead=26&rearRiderRead=42'],
+]
+const RIDERS = [88, 96, 104]
+
+interface Timed {
+  first: number
+  all: number
+  /** stances of the question and its time in the worker [ms]; absent without one */
+  stances?: number
+  asked?: number
+}
+
+/** Keeps what goes to the worker and comes back, with the times. */
+const watchWorker = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
+    const Own = window.Worker
+    const seen: { sent: number; came: number; stances: number } = { sent: 0, came: 0, stances: 0 }
+    Object.assign(window, { seenByBench: seen })
+    window.Worker = class extends Own {
+      constructor(url: string | URL, options?: WorkerOptions) {
+        super(url, options)
+        this.addEventListener('message', ({ data }) => {
+          seen.came = performance.now()
+          seen.stances = data.evaluation.now?.picture.stances ?? 0
+        })
+      }
+      override postMessage(message: unknown): void {
+        seen.sent = performance.now()
+        super.postMessage(message)
+      }
+    }
+  })
+
+/** Gives the rider another weight, and times what the card shows. */
+const timeRider = (page: Page, weight: number): Promise<Timed> =>
+  page.evaluate(async (kilograms) => {
+    const form = document.querySelector('form[data-calculator]')!
+    const input = form.querySelector<HTMLInputElement>('input[name="rider"]')!
+    const setValue = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!.set!
+    const until = (done: () => boolean): Promise<number> =>
+      new Promise((resolve) => {
+        const look = (): void => {
+          if (done()) resolve(performance.now())
+          else requestAnimationFrame(look)
+        }
+        requestAnimationFrame(look)
+      })
+    setValue.call(input, String(kilograms))
+    const given = performance.now()
+    input.dispatchEvent(new Event('input', { bubbles: true }))
+    await until(() => form.getAttribute('aria-busy') === 'true')
+    const first = await until(() => !form.hasAttribute('data-waiting'))
+    const all = await until(() => !form.hasAttribute('aria-busy'))
+    const seen = (window as { seenByBench?: { sent: number; came: number; stances: number } })
+      .seenByBench
+    return {
+      first: first - given,
+      all: all - given,
+      ...(seen ? { stances: seen.stances, asked: seen.came - seen.sent } : {}),
+    }
+  }, weight)
+
+const least = (values: readonly number[]): number => Math.min(...values)
+
+const site = await openSite()
+let missed = 0
+for (const [how, workers, slower] of [
+  ['in the worker', true, 1],
+  [`in the worker, the page ${SLOWER} times slower`, true, SLOWER],
+  [`on the page’s thread, ${SLOWER} times slower`, false, SLOWER],
+] as const) {
+  console.log(how)
+  for (const [name, query] of CASES) {
+    const context = await site.browser.newContext({ viewport: PHONE })
+    const page = await context.newPage()
+    if (workers) await watchWorker(page)
+    else await page.addInitScript(() => Reflect.deleteProperty(window, 'Worker'))
+    await page.goto(`${site.origin}/calculators/find-change/${query}`)
+    await page.waitForFunction(() => document.querySelectorAll('astro-island[ssr]').length === 0)
+    const session = await context.newCDPSession(page)
+    await session.send('Emulation.setCPUThrottlingRate', { rate: slower })
+    const cold = await timeRider(page, 85)
+    const warm: Timed[] = []
+    for (const weight of RIDERS) warm.push(await timeRider(page, weight))
+    const first = least(warm.map((one) => one.first))
+    const all = least(warm.map((one) => one.all))
+    const rates = warm.flatMap(({ stances, asked }) =>
+      stances !== undefined && asked !== undefined ? [(1000 * stances) / asked] : [],
+    )
+    const rate = rates.length > 0 ? Math.max(...rates) : null
+    console.log(
+      `  ${name.padEnd(28)} first ${first.toFixed(0).padStart(4)}, all ${all.toFixed(0).padStart(5)}; the very first ${cold.first.toFixed(0)}, ${cold.all.toFixed(0)}` +
+        (rate === null
+          ? ''
+          : `; ${warm[0]!.stances} stances, up to ${Math.round(rate / 1000)} thousand a second`),
+    )
+    if (first > AIM.first) missed++
+    await context.close()
+  }
+}
+await site.close()
+process.exitCode = missed > 0 ? 1 : 0
