@@ -13,7 +13,7 @@ import {
 import { attempt } from './changeParts.ts'
 import type { AimSpread } from './changeSpread.ts'
 import { DomainError, list, nonNegative, record } from './domain.ts'
-import type { Aim } from './findChange.ts'
+import type { Aim } from './changeTask.ts'
 import type { Bike } from './bike.ts'
 import { normalStream, randomStream } from './random.ts'
 import type { DrawnBike } from './sampleBike.ts'

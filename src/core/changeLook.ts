@@ -12,7 +12,7 @@ import {
   setsOf,
 } from './changeSets.ts'
 import type { Trial, TrialReading } from './changeTrial.ts'
-import type { Aim, ChangeLook, FoundChange, Way } from './findChange.ts'
+import type { Aim, ChangeLook, FoundChange, Way } from './changeTask.ts'
 
 // One unit of missing an aim: what a fitter can read, or about what as much is worth in trail.
 const UNITS: Readonly<Record<AimId, number>> = {

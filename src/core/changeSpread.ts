@@ -10,7 +10,7 @@ import {
   type AimId,
 } from './changeAims.ts'
 import { nonNegative, record } from './domain.ts'
-import type { Aim } from './findChange.ts'
+import type { Aim } from './changeTask.ts'
 import { normalBelow } from './normal.ts'
 import { solveStance } from './stance.ts'
 import { propagate } from './uncertainty.ts'

@@ -78,17 +78,8 @@ export type { Mean } from './changeGrid.ts'
 export { spreadOfChange, type AimSpread, type KnownWithin } from './changeSpread.ts'
 export { changeDraws, type DrawnTask } from './changeDraws.ts'
 export type { LeftOut } from './changeTrial.ts'
-export {
-  changeLooks,
-  changeSearch,
-  findChange,
-  type ChangeLook,
-  type Aim,
-  type ChangeTask,
-  type ChangeWanted,
-  type FoundChange,
-  type Way,
-} from './findChange.ts'
+export { changeLooks, changeSearch, findChange } from './findChange.ts'
+export type { Aim, ChangeLook, ChangeTask, ChangeWanted, FoundChange, Way } from './changeTask.ts'
 export * from './brakingOvershoot.ts'
 export * from './oilLevel.ts'
 export * from './atmosphere.ts'
