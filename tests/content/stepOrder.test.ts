@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest'
-import { procedures } from './entries.ts'
+import { listed, procedures } from './entries.ts'
 
 /* What hands can do depends on the order of the steps. Common practice of the trade, no source. */
 const all = procedures()
@@ -55,6 +55,34 @@ describe('a step can be done where it stands', () => {
     expect(place('measure-rear-sag', 'hold-it-upright')).toBe(place('measure-rear-sag', 'set-it-down') + 1)
     for (const id of ['measure-motion-ratio', 'set-rear-preload'])
       expect(stepsOf(id).some((step) => /Lower the bike onto both wheels as in measure-rear-sag/.test(step.do)), id).toBe(true)
+  })
+
+  test('a front wheel is chocked once the rear is up, because the bike rolls as it goes up', () => {
+    for (const up of ['use-the-centre-stand', 'lift-the-rear'])
+      expect(place('support-the-rear', 'hold-the-front-wheel')).toBeGreaterThan(place('support-the-rear', up))
+    expect(textOf('support-the-rear', 'let-the-rear-down')).toMatch(/free the front brake and take the chocks away first/)
+    const card = (listed('stretches.yaml') as unknown as { id: string; take: { of: string; steps: string[] }[] }[]).find(({ id }) => id === 'rear-sag')!
+    const steps = card.take.flatMap((take) => (take.of === 'support-the-rear' ? take.steps : []))
+    expect(steps.indexOf('hold-the-front-wheel')).toBeGreaterThan(steps.indexOf('lift-the-rear'))
+  })
+
+  test('an axle is pulled tight while stand and straps hold the bike, and nobody’s hands alone', () => {
+    for (const id of ['refit-and-set-adjusters', 'take-the-front-wheel-out']) {
+      expect(textOf(id, 'set-it-down'), id).toMatch(/leave the rear on its stand and the straps on/)
+      expect(place(id, 'tighten-the-axle'), id).toBe(place(id, 'set-it-down') + 1)
+      expect(textOf(id, 'bounce-the-fork'), id).toMatch(/^Free the straps and the rear stand/)
+    }
+    expect(textOf('set-the-chain', 'loosen-the-axle')).toMatch(/put the bike on its stand/)
+  })
+
+  test('the thread of a rod is read where it can be seen, once the cap is off', () => {
+    expect(place('open-the-fork-top', 'read-the-rod')).toBe(place('open-the-fork-top', 'part-the-cap') + 1)
+    expect(textOf('open-the-fork-top', 'read-the-rod')).toMatch(/from its end down to the top of the locknut/)
+  })
+
+  test('the length that a fork hangs at without its springs is not the one that sag is counted from', () => {
+    const { readings = [] } = all.find(({ id }) => id === 'check-full-travel-clearance')!
+    expect(readings.map(({ id }) => id)).not.toContain('extended')
   })
 
   test('the fork’s supports stay where they are while its yokes are loose', () => {

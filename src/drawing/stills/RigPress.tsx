@@ -6,9 +6,9 @@ export default function RigPress() {
     <Press
       words={{
         guard: ['guard, closed', 'and latched'],
-        pointer: ['pointer; rule', '0–500 mm, to 0.5'],
+        pointer: ['pointer; rule', '500 mm, to 0.5'],
         rod: ['guide rod,', 'slides freely'],
-        display: ['scale’s display,', '0–100 kg, to 0.1'],
+        display: ['scale’s display,', '100 kg, to 0.1'],
         block: ['gauge block,', 'pointer set to it'],
         also: {
           screw: 'screw',
