@@ -90,7 +90,8 @@ function apply(form: HTMLFormElement): void {
 if (form) {
   partValues()
   const units = form.querySelector<HTMLSelectElement>('[name="units"]')!
-  units.value = loadUnitChoice().length === 'in' ? 'imperial' : 'metric'
+  // what was chosen before the script came is kept
+  if (loadUnitChoice().length === 'in') units.value = 'imperial'
   const people = form.querySelector<HTMLInputElement>('[name="people"]')!
   people.min = String(FEWEST)
   people.max = String(MOST)

@@ -1,7 +1,7 @@
 import stylesheet from './room.css?url'
 import { h, render } from 'preact'
-import { loadTopics } from '../../src/calculators/exercises.ts'
-import { loadFigure, loadWork } from '../../src/calculators/browser.ts'
+import { loadTopics, loadWorkHere } from '../../src/calculators/exercises.ts'
+import { loadFigure } from '../../src/calculators/browser.ts'
 import { calculatorOf } from '../../src/machine/calculator.ts'
 import { loadUnitChoice } from '../../src/units/choiceStore.ts'
 import { readPrediction, readShown } from './asked.ts'
@@ -28,7 +28,7 @@ document.body.classList.add('in-room')
 if (shown !== null) {
   const [topics, work, Figure] = await Promise.all([
     loadTopics([shown.id]),
-    loadWork(shown.id),
+    loadWorkHere(shown.id),
     loadFigure(shown.id),
   ])
   const topic = topics[0]!

@@ -30,6 +30,13 @@ const questions: Loaders<readonly Exercise[]> = bundled
   ? import.meta.glob<Module<readonly Exercise[]>>('./*/questions.ts')
   : await fromFolders('questions.ts')
 
+/** The work of a calculator with its picture, done where it is asked for and not in a worker; refuses an unknown id. */
+export async function loadWorkHere(id: string): Promise<Work> {
+  const load = works[`./${id}/solve.ts`]
+  if (load === undefined) throw new RangeError(`there is no calculator “${id}”`)
+  return (await load()).default
+}
+
 /** A sheet draws nothing. */
 const withoutPicture = (work: Work): Work => ({
   ...work,

@@ -92,6 +92,47 @@ const overviews: readonly SourceEntry[] = [
     names: ['references', 'bibliography', 'literature'],
     text: 'What this site’s numbers and claims come from.',
   },
+  {
+    url: 'lessons/',
+    kind: 'lesson',
+    title: 'Lessons',
+    names: [
+      'teaching',
+      'teach a class',
+      'print a lesson',
+      'for trainers',
+      'room view',
+      'projector',
+    ],
+    text: 'For a trainer: plan, station cards, drawings of the rigs, handouts and key, each lesson printed from one page.',
+  },
+  {
+    url: 'worksheets/',
+    kind: 'lesson',
+    title: 'Worksheets',
+    names: ['quiz', 'questions for a class', 'exercises', 'exercise sheet', 'multiple choice'],
+    text: 'Printed questions from the calculators, with a key on pages of its own.',
+  },
+  {
+    url: 'lessons/test/',
+    kind: 'lesson',
+    title: 'Test before and after',
+    names: ['concept test', 'pre-test', 'post-test', 'learning gain', 'what a class has learnt'],
+    text: 'Ten questions before a class and the same ten after it, scored in the browser.',
+  },
+  {
+    url: 'lessons/readings/',
+    kind: 'lesson',
+    title: 'Everybody’s readings',
+    names: [
+      'measurement table',
+      'gauge study',
+      'reader or bike',
+      'spread of readers',
+      'bad reader',
+    ],
+    text: 'How much of the spread of a class’s readings is the reader and how much the bike.',
+  },
 ]
 
 /** An id is a short name too, `steering-modes` for a page that asks what trail is for, unless the title has all its words. */
