@@ -213,6 +213,17 @@ describe('a caution', () => {
     for (const { where, step } of held)
       expect(step.cautions, where).not.toContain('bike-can-fall')
   })
+  test('of a bike that falls stands at each push, lift or bounce of one that somebody holds', () => {
+    const FALLS = ['bike-held-upright', 'bike-held-upright-with-rider', 'bike-can-fall', 'raised-bike-on-scales']
+    const pushes = /\b(push|lift) the (front|tail|rear)\b(?! wheel)|\bbounce\b|\bafter a (push|lift)\b/i
+    const bare = steps.filter(
+      ({ step }) =>
+        // a step may name another in quotation marks
+        pushes.test(step.do.replace(/“[^”]*”/g, '')) &&
+        !step.cautions.some((id) => FALLS.includes(id)),
+    )
+    expect(bare.map(({ where }) => where)).toEqual([])
+  })
   test.each([
     'bike-held-upright',
     'brake-cleaner-vapour',
