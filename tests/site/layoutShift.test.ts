@@ -128,6 +128,21 @@ test.each([
   120_000,
 )
 
+test('the head keeps its one row in letters that are wider, as those of another font are', async () => {
+  const context = await site.browser.newContext({ viewport: { width: 1280, height: 900 } })
+  const page = await context.newPage()
+  await page.goto(`${site.origin}/chapters/sag/`)
+  const heightOf = (spacing: string): Promise<number> =>
+    page.evaluate((wider) => {
+      const head = document.querySelector<HTMLElement>('.site-head')!
+      head.style.letterSpacing = wider
+      return head.getBoundingClientRect().height
+    }, spacing)
+  // Arial, fitted to the site's font over a whole text, sets the names of this row 6 % wider: half a pixel a letter
+  expect(await heightOf('0.8px')).toBe(await heightOf('0px'))
+  await context.close()
+})
+
 test('once the fonts have come, the text is set in them, upright and bold', async () => {
   const context = await site.browser.newContext()
   const page = await context.newPage()
