@@ -1,4 +1,5 @@
 import type { Entry, Kind } from './lexicon.ts'
+import { overviews } from './overviews.ts'
 import { stem } from './stem.ts'
 import { wordsOf } from './words.ts'
 
@@ -48,92 +49,6 @@ const sentences = (texts: readonly (string | undefined)[]): string =>
 
 const alsoKnownAs = (names: readonly string[]): string | undefined =>
   names.length > 0 ? `Also: ${names.join(', ')}` : undefined
-
-const overviews: readonly SourceEntry[] = [
-  {
-    url: 'glossary/',
-    kind: 'glossary',
-    title: 'Glossary',
-    names: ['dictionary', 'definitions', 'terms'],
-    text: 'Every term of this site, with the other words that riders use.',
-  },
-  {
-    url: 'symptoms/',
-    kind: 'symptom',
-    title: 'Something feels wrong',
-    names: ['symptoms', 'fault finding', 'troubleshooting', 'problems'],
-    text: 'From what you feel to a measurement that tells the causes apart.',
-  },
-  {
-    url: 'jobs/',
-    kind: 'job',
-    title: 'Job cards',
-    names: ['job card', 'work order', 'workshop cards', 'what a suspension job involves'],
-    text: 'One piece of work on one bike, from booking in to the follow-up, on one card that you can print.',
-  },
-  {
-    url: 'wrong-ideas/',
-    kind: 'chapter',
-    title: 'Wrong ideas',
-    names: ['misconceptions', 'common misconceptions', 'myths', 'mistakes people believe'],
-    text: 'What is often said about suspension and is not so, each with its answer.',
-  },
-  {
-    url: 'formulas/',
-    kind: 'chapter',
-    title: 'Formulas',
-    names: ['all formulas', 'list of formulas', 'equations'],
-    text: 'Every formula of this site, with its symbols, its derivation and its source.',
-  },
-  {
-    url: 'sources/',
-    kind: 'chapter',
-    title: 'Sources',
-    names: ['references', 'bibliography', 'literature'],
-    text: 'What this site’s numbers and claims come from.',
-  },
-  {
-    url: 'lessons/',
-    kind: 'lesson',
-    title: 'Lessons',
-    names: [
-      'teaching',
-      'teach a class',
-      'print a lesson',
-      'for trainers',
-      'room view',
-      'projector',
-    ],
-    text: 'For a trainer: plan, station cards, drawings of the rigs, handouts and key, each lesson printed from one page.',
-  },
-  {
-    url: 'worksheets/',
-    kind: 'lesson',
-    title: 'Worksheets',
-    names: ['quiz', 'questions for a class', 'exercises', 'exercise sheet', 'multiple choice'],
-    text: 'Printed questions from the calculators, with a key on pages of its own.',
-  },
-  {
-    url: 'lessons/test/',
-    kind: 'lesson',
-    title: 'Test before and after',
-    names: ['concept test', 'pre-test', 'post-test', 'learning gain', 'what a class has learnt'],
-    text: 'Ten questions before a class and the same ten after it, scored in the browser.',
-  },
-  {
-    url: 'lessons/readings/',
-    kind: 'lesson',
-    title: 'Everybody’s readings',
-    names: [
-      'measurement table',
-      'gauge study',
-      'reader or bike',
-      'spread of readers',
-      'bad reader',
-    ],
-    text: 'How much of the spread of a class’s readings is the reader and how much the bike.',
-  },
-]
 
 /** An id is a short name too, `steering-modes` for a page that asks what trail is for, unless the title has all its words. */
 function shortName(id: string, title: string): string[] {

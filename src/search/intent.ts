@@ -18,7 +18,10 @@ const FORMS: readonly { form: RegExp; kind: Kind }[] = [
     form: /\b(chapter|explain|explained|explanation|theory|derivation|formula|equation)\b/,
     kind: 'chapter',
   },
-  { form: /\b(lesson|class|course|briefing|session plan|lesson plan)\b/, kind: 'lesson' },
+  {
+    form: /\b(lesson|class|classroom|course|briefing|session|teach|teaching|trainers?|students?|pupils?|apprentices?|handouts?|worksheets?|quiz|exercises?|homework|projector)\b/,
+    kind: 'lesson',
+  },
 ]
 
 const NUMBER =

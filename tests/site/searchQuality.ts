@@ -11,7 +11,12 @@ interface Asked {
   want: string[]
 }
 
-const LISTS = ['search-queries.yaml', 'search-queries-more.yaml', 'search-queries-third.yaml']
+const LISTS = [
+  'search-queries.yaml',
+  'search-queries-more.yaml',
+  'search-queries-third.yaml',
+  'search-queries-fourth.yaml',
+]
 const TARGET = 0.95
 
 /** Addresses of the results, in order, without the origin. */
