@@ -1,10 +1,7 @@
-import type { Entry, Kind } from './lexicon.ts'
+import type { Kind, SourceEntry } from './lexicon.ts'
 import { overviews } from './overviews.ts'
 import { stem } from './stem.ts'
 import { wordsOf } from './words.ts'
-
-/** An entry before the index has named it; `text` stands for things that have no page of their own. */
-export type SourceEntry = Omit<Entry, 'id'> & { text?: string }
 
 /** What the endpoint hands to the build: the lexicon's file before the index exists. */
 export interface LexiconSource {

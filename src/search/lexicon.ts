@@ -18,6 +18,9 @@ export interface Entry {
   signal?: string
 }
 
+/** An entry before the index has named it; `text` stands for things that have no page of their own. */
+export type SourceEntry = Omit<Entry, 'id'> & { text?: string }
+
 /** What the query layer needs to know, as it is written when the site is built. */
 export interface LexiconFile {
   stop: readonly string[]

@@ -1,4 +1,4 @@
-import type { SourceEntry } from './entries.ts'
+import type { SourceEntry } from './lexicon.ts'
 
 /** Pages that search knows by their own name: overviews, lists, and what a reader keeps or prints. `text` stands for those that the index leaves out. */
 export const overviews: readonly SourceEntry[] = [
