@@ -39,7 +39,11 @@ function press(): Expectation {
       [PRESS.rate, squeeze, 0],
       [PRESS.rateWithin, PRESS.rule, PRESS.scale],
     )
-    return [figure(squeeze, 'mm', 0), figure(force, 'N', 0), figure(force, 'kg load', 1)]
+    return [
+      { ...figure(squeeze, 'mm', 0), marked: true },
+      figure(force, 'N', 0),
+      figure(force, 'kg load', 1),
+    ]
   })
   return { columns: ['Squeezed by', 'Force', 'On the scale'], rows }
 }
@@ -90,7 +94,7 @@ function oil(): Expectation {
       flowCupTime({ hole: 4, viscosity: viscosityAt(temperature, OIL) }) /
       flowCupTime({ hole: 4, viscosity: OIL[0].viscosity })
     return [
-      figure(temperature, '°C', 0),
+      { ...figure(temperature, '°C', 0), marked: true },
       figure(time, 's', 0),
       figure(timesAsAt(20), '', 2),
       figure(timesAsAt(40), '', 2),
