@@ -68,12 +68,26 @@ describe('the calculator card', () => {
         weight,
       )
     const before = await pictureOf(form)
+    // the strip says that the search goes on, and no longer once it has ended
+    const strip = form.locator('[data-strip]')
+    await strip.evaluate((node) => {
+      const note = (): void => {
+        if (/Still looking/.test(node.textContent)) node.setAttribute('data-said', '')
+      }
+      new MutationObserver(note).observe(node, {
+        subtree: true,
+        childList: true,
+        characterData: true,
+      })
+    })
     // the second weight is asked for before the first is answered: the ways that stay are those of the second
     await rider.fill('60')
     await rider.fill('80')
     await stands('80')
     const [results, drawn] = [await outputsOf(form), await pictureOf(form)]
     expect(drawn).not.toBe(before)
+    expect(await strip.getAttribute('data-said')).toBe('')
+    expect(await strip.textContent()).not.toMatch(/Still looking/)
     await rider.fill('60')
     await stands('60')
     expect(await outputsOf(form)).not.toBe(results)
