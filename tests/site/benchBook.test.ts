@@ -273,6 +273,8 @@ describe('the book is sent as a file', () => {
       name,
       'Another',
     ])
+    // what the page shows is what it saves
+    await page.locator('.bike-card').nth(1).waitFor()
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.locator('[data-do="export"]').click(),
