@@ -7,6 +7,9 @@ import type { CalculatorState } from './useCalculator.ts'
 /** What is told beside the first result at most. */
 const FURTHER = 3
 
+/** From so many letters on a name and its numbers are on a phone's one line in some fonts and not in others: it gets a line to itself there, so that nothing below moves as fonts come. */
+const LONG_NAME = 10
+
 /** A length before needs no unit where the one now carries it. */
 const bare = (text: string, now: string): string => {
   const unit = /[\s°][^\d]*$/.exec(now)?.[0] ?? ''
@@ -58,7 +61,7 @@ function verdictOf({ definition, evaluation: { now } }: CalculatorState): string
 function Lead({ name, now, was, change }: Told): JSX.Element {
   const moved = was !== null && was !== now
   return (
-    <p class="strip-lead">
+    <p class={name.length > LONG_NAME ? 'strip-lead apart' : 'strip-lead'}>
       <span class="name">{name}</span>{' '}
       {moved && (
         <>
