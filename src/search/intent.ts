@@ -19,7 +19,7 @@ const FORMS: readonly { form: RegExp; kind: Kind }[] = [
     kind: 'chapter',
   },
   {
-    form: /\b(lesson|class|classroom|course|briefing|session|teach|teaching|trainers?|students?|pupils?|apprentices?|handouts?|worksheets?|quiz|exercises?|homework|projector)\b/,
+    form: /\b(lesson|class|classroom|course|briefing|session|teach|teaching|trainers?|students?|pupils?|apprentices?|handouts?|worksheets?|quiz|homework|projector)\b/,
     kind: 'lesson',
   },
 ]
