@@ -16,7 +16,6 @@ import { DomainError, list, nonNegative, record } from './domain.ts'
 import type { Aim } from './changeTask.ts'
 import type { Bike } from './bike.ts'
 import { normalStream, randomStream } from './random.ts'
-import type { DrawnBike } from './sampleBike.ts'
 
 /** What changes of a fitted bike are judged by. */
 export interface DrawnTask {
@@ -24,7 +23,7 @@ export interface DrawnTask {
   bike: Bike
   cases: AimCases
   /** bikes as it may be, with the loads of each */
-  draws: readonly { bike: DrawnBike; cases: AimCases }[]
+  draws: readonly { bike: Bike; cases: AimCases }[]
   aims: readonly Aim[]
   /** aims that are windows about where that same bike stands now */
   fromNow: readonly AimId[]

@@ -16,6 +16,7 @@ const LISTS = [
   'search-queries-more.yaml',
   'search-queries-third.yaml',
   'search-queries-fourth.yaml',
+  'search-queries-fifth.yaml',
 ]
 const TARGET = 0.95
 
