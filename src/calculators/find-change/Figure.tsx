@@ -106,7 +106,12 @@ function Besides({ way, say }: { way: ToldWay; say: Say }) {
   )
   return (
     <p class="way-besides">
-      <b>Also moves:</b> {moved.join(', ')}.{tilts && ' Check the side stand and the lamp.'}
+      <b>Also moves:</b> {moved.join(', ')}.
+      {tilts && (
+        <small class="way-danger">
+          The bike leans on its side stand and its headlamp aims otherwise now: check both.
+        </small>
+      )}
     </p>
   )
 }

@@ -64,10 +64,20 @@ export function readingWords(aim: AimId, value: number, say: Say): string {
 /** The window of an aim. */
 export function windowWords({ aim, low, high, open }: ToldAim, say: Say): string {
   const { unit, digits } = AIM_WORDS[aim]
+  if (SAGS.has(aim) && (open.below || low <= 0) && (open.above || high >= ANY_SAG)) return 'any'
   if (open.above) return `${readingWords(aim, low, say)} or more`
   if (open.below) return `${readingWords(aim, high, say)} or less`
   return `${isHeight(aim) ? say.change(low, unit, digits) : say.number(low, unit, digits)} to ${readingWords(aim, high, say)}`
 }
+
+/** A sag up to which no fork or shock of a road bike goes: a window from nothing to there asks for nothing [m]. Common practice, no source. */
+const ANY_SAG = 0.1
+const SAGS: ReadonlySet<AimId> = new Set([
+  'frontStaticSag',
+  'frontRiderSag',
+  'rearStaticSag',
+  'rearRiderSag',
+])
 
 /** By how much an aim is missed. */
 export function missWords({ aim, misses }: ToldAim, say: Say): string {
@@ -109,7 +119,11 @@ export function changeWords(
             howMuch: size,
             where: WHERE,
           }
-        : { what: `Wind the fork preload ${more ? 'in' : 'out'}`, howMuch: turned(), where: WHERE }
+        : {
+            what: `Wind the fork preload ${more ? 'in' : 'out'}`,
+            howMuch: turned(),
+            where: `${WHERE}, from where it is now`,
+          }
     case 'tubeRaise':
       return { what: `${more ? 'Raise' : 'Lower'} the tubes in the yokes`, howMuch: size }
     case 'forkRate':
