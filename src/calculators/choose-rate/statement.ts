@@ -14,7 +14,7 @@ const outputs = {
     signed: true,
   },
   inHandNow: { ...travel('Fitted springs leave the rider now, in hand'), signed: true },
-  sameRate: { ...rate('Rate that leaves the rider now as much, one leg'), lead: true },
+  sameRate: { ...rate('Rate that leaves as much, one leg'), lead: true },
   sameOver: {
     label: 'That is over the fitted rate by',
     quantity: 'share',
@@ -28,7 +28,7 @@ const outputs = {
   },
   oilTen: { ...travel('10 mm more oil leave more in hand by', 1), signed: true },
   stepMore: { ...travel('0.5 N/mm more rate leaves more in hand by', 1), signed: true },
-  candidates: { ...rate('Rates between floor and ceiling, one leg'), lead: true },
+  candidates: { ...rate('Rates that pass, one leg'), lead: true },
   gentler: rate('Softest of them, if hard braking is 0.05 g less'),
   harder: rate('Softest of them, if it is 0.05 g more'),
   fittedRate: { ...rate('Spring rate fitted, one leg'), more: true },
