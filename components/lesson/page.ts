@@ -72,6 +72,16 @@ function chooseSheets(form: HTMLFormElement): void {
   }
 }
 
+/** The questions for two weeks later come in the class's units and with its mark. */
+function addressLater(units: string, comma: boolean): void {
+  const inClass = (address: string): string =>
+    address.replace(/units=.*$/, `units=${units}${comma ? '&mark=comma' : ''}`)
+  for (const told of document.querySelectorAll<HTMLElement>('[data-later]')) {
+    if (told instanceof HTMLAnchorElement) told.href = inClass(told.href)
+    else told.textContent = inClass(told.textContent)
+  }
+}
+
 function apply(form: HTMLFormElement): void {
   const data = new FormData(form)
   const read = readPeople(form.querySelector<HTMLInputElement>('[name="people"]')!.value)
@@ -83,7 +93,9 @@ function apply(form: HTMLFormElement): void {
   }
   document.documentElement.classList.toggle('units-imperial', data.get('units') === 'imperial')
   document.documentElement.classList.toggle('units-metric', data.get('units') === 'metric')
-  mark(data.get('mark') === 'comma')
+  const comma = data.get('mark') === 'comma'
+  mark(comma)
+  addressLater(data.get('units') === 'imperial' ? 'imperial' : 'metric', comma)
   chooseSheets(form)
 }
 

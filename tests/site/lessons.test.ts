@@ -52,6 +52,8 @@ describe('the half day’s page', () => {
     const imperial = await readings()
     expect(imperial).toMatch(/hanging 5\.9\d?\sin/)
     expect(imperial).not.toMatch(/hanging 150/)
+    expect(await page.locator('a[data-later]').getAttribute('href')).toMatch(/units=imperial$/)
+    expect(await page.locator('code[data-later]').textContent()).toMatch(/units=imperial$/)
     await page.getByLabel('Units').selectOption('metric')
     expect(await readings()).toBe(metric)
   })
