@@ -1,4 +1,4 @@
-import { FLOOR, FRONT_HUNG, HungBike, SCALE } from './hung.tsx'
+import { FLOOR, FRONT_HUNG, HungBike, SCALE, StandsNamed } from './hung.tsx'
 import { Call, Frame, Words } from './parts.tsx'
 import { WrongStand } from './supports.tsx'
 
@@ -32,18 +32,7 @@ export default function FrontHungForSag() {
         to={[(seal[0] + yoke[0]) / 2 + 3, (seal[1] + yoke[1]) / 2]}
         lines={['fork fully', 'extended']}
       />
-      <Words
-        at={[rear[0], FLOOR + 22]}
-        anchor="middle"
-        lines={['rear on its stand,', 'wheels chocked']}
-      />
-      <Call
-        at={[pad[0] - 14, FLOOR + 22]}
-        anchor="middle"
-        from={[pad[0], FLOOR + 10]}
-        to={[pad[0], pad[1] + 4]}
-        lines={['a stand under', 'each frame tube']}
-      />
+      <StandsNamed rear={rear} pad={pad} />
       <Words
         at={[axle[0] + 30, FLOOR + 22]}
         anchor="middle"

@@ -1,5 +1,5 @@
 import { round } from '../state.ts'
-import { BOARD, FLOOR, FRONT_RESTING, HungBike, SCALE } from './hung.tsx'
+import { BOARD, FLOOR, FRONT_RESTING, HungBike, SCALE, StandsNamed } from './hung.tsx'
 import { Call, Frame, Move, Words } from './parts.tsx'
 
 /** Half the length of the board [units]. */
@@ -38,18 +38,7 @@ export default function TyreOnABoard() {
         to={[axle[0] + tyre * 0.72, axle[1] - tyre * 0.6]}
         lines={['lift by the tyre,', 'at both sides']}
       />
-      <Words
-        at={[rear[0], FLOOR + 22]}
-        anchor="middle"
-        lines={['rear on its stand,', 'wheels chocked']}
-      />
-      <Call
-        at={[pad[0] - 14, FLOOR + 22]}
-        anchor="middle"
-        from={[pad[0], FLOOR + 10]}
-        to={[pad[0], pad[1] + 4]}
-        lines={['a stand under', 'each frame tube']}
-      />
+      <StandsNamed rear={rear} pad={pad} />
       <Words
         at={[axle[0] + 24, FLOOR + 22]}
         anchor="middle"

@@ -6,7 +6,7 @@ import { lifted, raised } from '../side/lifted.ts'
 import { chassisPoint, POINTS, SideBike } from '../side/SideBike.tsx'
 import type { Spot } from '../state.ts'
 import { bikeAt } from './bike.tsx'
-import { Floor } from './parts.tsx'
+import { Call, Floor, Words } from './parts.tsx'
 import { Beam, Chocks, PaddockStand, Strap, SupportStand } from './supports.tsx'
 
 export const FLOOR = 262
@@ -63,6 +63,26 @@ export function HungBike({ of: { shape, view, at }, end }: { of: Hung; end: 'fro
         <Chocks x={front[0]} radius={shape.frontRadius * SCALE} floor={FLOOR} />
       )}
       <Floor from={0} to={360} y={FLOOR} />
+    </>
+  )
+}
+
+/** What holds a bike whose front is free, named below the floor: the rear's stand by its axle, the frame's by the pad under a tube. */
+export function StandsNamed({ rear, pad }: { rear: Spot; pad: Spot }) {
+  return (
+    <>
+      <Words
+        at={[rear[0], FLOOR + 22]}
+        anchor="middle"
+        lines={['rear on its stand,', 'wheels chocked']}
+      />
+      <Call
+        at={[pad[0] - 14, FLOOR + 22]}
+        anchor="middle"
+        from={[pad[0], FLOOR + 10]}
+        to={[pad[0], pad[1] + 4]}
+        lines={['a stand under', 'each frame tube']}
+      />
     </>
   )
 }
