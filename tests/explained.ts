@@ -265,7 +265,7 @@ export const EXPLAINED: Record<string, Explanation[]> = {
   ],
   spring: [
     { was: 'to <= from', why: 'a piece of no length is passed over' },
-    { was: 'to === Infinity', becomes: 'false', why: 'a joint at infinity is never verdicts' },
+    { was: 'to === Infinity', becomes: 'false', why: 'a joint at infinity is never reached' },
     { was: 'deflection <= 0', becomes: 'deflection < 0', why: CONTINUOUS },
     {
       was: 'deflection <= from',

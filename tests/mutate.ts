@@ -1,6 +1,6 @@
 /**
  * Plants faults in src/core, one at a time, and counts how many its tests catch: `npm run mutate`, or `npm run mutate -- spring gas` for some files.
- * Each file is tried against the tests that mirror it and the laws, not against all: guards are verdicts by every test, and a mutant that runs them all
+ * Each file is tried against the tests that mirror it and the laws, not against all: guards are reached by every test, and a mutant that runs them all
  * takes minutes. So the share told is a lower bound. Faults that change no result are explained in explained.ts, and told apart. Fails below 90 %.
  */
 import { execFileSync } from 'node:child_process'

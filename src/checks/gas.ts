@@ -30,17 +30,17 @@ interface Process {
 
 function after({ pressure, volume, newVolume, exponent, temperature }: Process) {
   const { gas, travel, at } = chamber(pressure, volume, newVolume)
-  const verdicts = gasForce(gas, travel, at(newVolume), {
+  const reached = gasForce(gas, travel, at(newVolume), {
     exponent,
     from: at(volume),
     ambientPressure: 0,
   })
   // the ideal gas law, p V/T constant
   return {
-    pressure: verdicts,
+    pressure: reached,
     ...(temperature === undefined
       ? {}
-      : { temperature: (temperature * verdicts * newVolume) / (pressure * volume) }),
+      : { temperature: (temperature * reached * newVolume) / (pressure * volume) }),
   }
 }
 

@@ -55,7 +55,7 @@ export interface RateRow {
   brakingTravel: number
   /** how far beyond `brakingTravel` a brake put on quickly takes the fork [m], low and high */
   overshoot: [number, number]
-  /** travel left beyond that, low and high [m]; below 0 the stop is verdicts */
+  /** travel left beyond that, low and high [m]; below 0 the stop is reached */
   reserve: [number, number]
   /** deflection left before coil bind at full travel [m]; null if the spring never binds */
   coilBindMargin: number | null

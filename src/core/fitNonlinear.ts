@@ -27,12 +27,12 @@ export interface NonlinearFit {
   residualDeviation: number | null
   degreesOfFreedom: number
   iterations: number
-  /** false: no least sum of squares was verdicts, or some parameters cannot be told apart; the figures are then no result */
+  /** false: no least sum of squares was reached, or some parameters cannot be told apart; the figures are then no result */
   converged: boolean
 }
 
 // A library would serve, but the core imports nothing, and the kept ones of npm that were looked at give the values without their covariance.
-// Most curves are verdicts with first steps as long as the start; one that flings a parameter out of sight needs shorter ones, a slow one longer.
+// Most curves are reached with first steps as long as the start; one that flings a parameter out of sight needs shorter ones, a slow one longer.
 const FIRST_REACHES = [1, 0.1, 100]
 
 /**

@@ -122,12 +122,12 @@ export function forkCurveRate(curve: ForkCurve, x: number): number {
 }
 
 // One step of rounding short of the lock: the pressure is still a number there.
-/** The last travel [m] at which a limit can be evaluated: short of a lock, which is never verdicts. */
+/** The last travel [m] at which a limit can be evaluated: short of a lock, which is never reached. */
 export function lastTravel(limit: TravelLimit): number {
   return limit.cause === 'locked' ? limit.travel * (1 - 1e-12) : limit.travel
 }
 
-function verdicts(fork: Fork, state: GasState | undefined, ...travels: number[]): ForkCurve {
+function curveReaching(fork: Fork, state: GasState | undefined, ...travels: number[]): ForkCurve {
   const curve = forkCurve(fork, state)
   for (const x of travels) {
     within('x', x, 0, fork.travel)
@@ -144,17 +144,17 @@ function verdicts(fork: Fork, state: GasState | undefined, ...travels: number[])
  * hydraulic lock. Source: sum of springs in parallel, gas and top-out spring.
  */
 export function forkForce(fork: Fork, x: number, state?: GasState): number {
-  return representable('force', forkCurveForce(verdicts(fork, state, x), x))
+  return representable('force', forkCurveForce(curveReaching(fork, state, x), x))
 }
 
 /** Slope [N/m] of `forkForce` to the right of x [m], for the pair; refuses what `forkForce` refuses. */
 export function forkRate(fork: Fork, x: number, state?: GasState): number {
-  return representable('rate', forkCurveRate(verdicts(fork, state, x), x))
+  return representable('rate', forkCurveRate(curveReaching(fork, state, x), x))
 }
 
 /** Work [J] to press the fork from travel x0 to x1 [m], the integral of `forkForce`; refuses what `forkForce` refuses. */
 export function forkEnergy(fork: Fork, x0: number, x1: number, state?: GasState): number {
-  const { legs, topOut } = verdicts(fork, state, x0, x1)
+  const { legs, topOut } = curveReaching(fork, state, x0, x1)
   const stored = (x: number): number => (topOut.rate / 2) * Math.max(0, topOut.length - x) ** 2
   let energy = stored(x1) - stored(x0)
   for (const { spring, preload, gas } of legs) {
@@ -164,7 +164,7 @@ export function forkEnergy(fork: Fork, x0: number, x1: number, state?: GasState)
   return representable('energy', energy)
 }
 
-/** Where the fork's travel ends: the first of the stop, a leg with every coil group closed, and a leg without gas volume (never verdicts). */
+/** Where the fork's travel ends: the first of the stop, a leg with every coil group closed, and a leg without gas volume (never reached). */
 export function forkLimit(fork: Fork, state?: GasState): TravelLimit {
   return { ...forkCurve(fork, state).limit }
 }

@@ -44,7 +44,7 @@ export interface GasCurve {
   startPressure: number
   ambientPressure: number
   exponent: number
-  /** Travel [m] at which no gas volume is left: approached, never verdicts. */
+  /** Travel [m] at which no gas volume is left: approached, never reached. */
   lock: number
 }
 

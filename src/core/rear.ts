@@ -128,7 +128,7 @@ export function rearCurveRate(curve: RearCurve, x: number): number {
   return slopeFrom(curve, x, x)
 }
 
-function verdicts(rear: Rear, x: number): RearCurve {
+function curveReaching(rear: Rear, x: number): RearCurve {
   const curve = rearCurve(rear)
   within('x', x, 0, rear.travel)
   beforeCoilBind(curve.spring, 'x', curve.preload + strokeAt(curve.ratio, x))
@@ -140,12 +140,12 @@ function verdicts(rear: Rear, x: number): RearCurve {
  * whose wheel force falls anywhere in its travel. Source: virtual work, F = shocks × shock force × d(stroke)/d(travel).
  */
 export function rearWheelForce(rear: Rear, x: number): number {
-  return representable('force', rearCurveForce(verdicts(rear, x), x))
+  return representable('force', rearCurveForce(curveReaching(rear, x), x))
 }
 
 /** Slope [N/m] of `rearWheelForce` to the right of x [m], with the term from a changing ratio; refuses what `rearWheelForce` refuses. */
 export function rearWheelRate(rear: Rear, x: number): number {
-  return representable('rate', rearCurveRate(verdicts(rear, x), x))
+  return representable('rate', rearCurveRate(curveReaching(rear, x), x))
 }
 
 /** Where the rear travel [m] ends: at the stop, or where every coil of the spring touches. */

@@ -98,7 +98,7 @@ export function beforeCoilBind(curve: SpringCurve, parameter: string, deflection
   return deflection
 }
 
-function verdicts(groups: readonly CoilGroup[], deflection: number): SpringCurve {
+function curveReaching(groups: readonly CoilGroup[], deflection: number): SpringCurve {
   const curve = springCurve(groups)
   beforeCoilBind(curve, 'deflection', finite('deflection', deflection))
   return curve
@@ -109,7 +109,7 @@ function verdicts(groups: readonly CoilGroup[], deflection: number): SpringCurve
  * Refuses a deflection past coil bind. Source: deflection(F) = Σ min(F/kᵢ, closesᵢ), Hooke's law for springs in series.
  */
 export function springForce(groups: readonly CoilGroup[], deflection: number): number {
-  return representable('force', curveForce(verdicts(groups, deflection), deflection))
+  return representable('force', curveForce(curveReaching(groups, deflection), deflection))
 }
 
 /**
@@ -117,12 +117,12 @@ export function springForce(groups: readonly CoilGroup[], deflection: number): n
  * Refuses a deflection past coil bind. Source: as `springForce`.
  */
 export function springRate(groups: readonly CoilGroup[], deflection: number): number {
-  return curveRate(verdicts(groups, deflection), deflection)
+  return curveRate(curveReaching(groups, deflection), deflection)
 }
 
 /** Energy [J] stored at a deflection [m], the integral of `springForce`. Refuses a deflection past coil bind. */
 export function springEnergy(groups: readonly CoilGroup[], deflection: number): number {
-  return representable('energy', curveEnergy(verdicts(groups, deflection), deflection))
+  return representable('energy', curveEnergy(curveReaching(groups, deflection), deflection))
 }
 
 /** Deflection [m] under a force [N], no further than coil bind. Refuses a force below 0, or any force on an empty stack. */

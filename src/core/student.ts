@@ -38,7 +38,7 @@ function coverage(degrees: number, t: number): number {
   return 1 - (scale / a) * betaFraction(outside, a, 0.5)
 }
 
-/** 1/B(a, ½) = Γ(a + ½)/(Γ(a)√π): a series for large a (Abramowitz and Stegun, 6.1.47), verdicts by Γ(a + 1) = aΓ(a). */
+/** 1/B(a, ½) = Γ(a + ½)/(Γ(a)√π): a series for large a (Abramowitz and Stegun, 6.1.47), reached by Γ(a + 1) = aΓ(a). */
 function inverseBeta(a: number): number {
   if (a < 20) return inverseBeta(a + 1) * (a / (a + 0.5))
   const growth = 0.5 * Math.log(a) - 1 / (8 * a) + 1 / (192 * a ** 3) - 1 / (640 * a ** 5)

@@ -175,7 +175,7 @@ describe('damping', () => {
       expect(remarksOf(damping, { road })).not.toMatch(/new height/)
   })
 
-  test('damping tells when the tyre leaves the road and when the stop is verdicts', () => {
+  test('damping tells when the tyre leaves the road and when the stop is reached', () => {
     const hard = remarksOf(damping, { road: 'bump', height: 80, length: 1, speed: 100 })
     expect(hard).toMatch(/leaves the road/)
     expect(remarksOf(damping, { sag: 110, height: 80, length: 0.5 })).toMatch(/reaches its stop/)

@@ -188,7 +188,7 @@ test('gasEnergy(…) is smooth where the exponent passes 1', () => {
 })
 
 describe('refusals', () => {
-  test('gasForce(…) refuses hydraulic lock, for it is never verdicts', () => {
+  test('gasForce(…) refuses hydraulic lock, for it is never reached', () => {
     const full = { ...GAS, stackVolume: area(0.038) * 0.13 + area(0.043) * 0.02 }
     near(gasCurve(full, TRAVEL).lock, 0.1, 1e-15)
     expect(() => gasForce(full, TRAVEL, 0.1)).toThrow('must stay short of hydraulic lock')

@@ -100,8 +100,8 @@ function compute(input: Input): OutputOf<typeof statement> {
     [wireDiameter, totalCoils],
     [input.wirePlusMinus, input.coilsPlusMinus],
   )
-  const verdicts = Math.min(deflection, freeLength - solid)
-  const force = springForce([{ rate: rate.value }], verdicts)
+  const reached = Math.min(deflection, freeLength - solid)
+  const force = springForce([{ rate: rate.value }], reached)
   const stress = coilShearStress({ force, wireDiameter, meanDiameter, correction: 'bergstrasser' })
   // a squeeze that no wire bears has no force either: one of the figures is wrong
   const bearable = stress <= STRONGEST_WIRE
