@@ -113,6 +113,26 @@ describe('rear-rate', () => {
     expect(remarksOf(rearRate, {})).not.toMatch(/on its stop/)
   })
 
+  test('rear-rate is sure of a back on its stop whose load is far beyond what the stop meets', () => {
+    // a falling ratio that makes the slope at the stop nearly nothing: 3 kN stand against the 0.94 kN that the wheel meets there, within a sixth
+    const flat = { springRate: 23, motionRatio: 0.35, linkage: 'line', endRatio: 0.25 }
+    const wound = { preload: 30.5, turns: 18.5, pitch: 2.5, gasForce: 165, travel: 266 }
+    const heavy = { staticLoad: 276.5, riderLoad: 308.5, unsprungMass: 17 }
+    const doubts = {
+      ratePlusMinus: 9.5,
+      ratioPlusMinus: 15,
+      readingPlusMinus: 0,
+      loadPlusMinus: 1.3,
+    }
+    const { output } = shown(rearRate, {
+      ...{ shocks: 'one', ratioAs: 'motion', ...flat },
+      ...{ ...wound, ...heavy, ...doubts },
+    }).now
+    expect(output.stands).toBe('bottomed')
+    expectNear(output.riderSag, 0.266, 1e-12)
+    expectNear(output.staticSag, 0.266, 1e-12)
+  })
+
   test('rear-rate still has a ± on its top stop, and tells one that is sure', () => {
     const wound = { preload: 60, turns: 10 }
     expect(shown(rearRate, wound).now.output.stands).toBe('topped-out')

@@ -15,25 +15,34 @@ import type { Values } from './values.ts'
 import { limitsOf, moved, partsOf, ratioAt, rearOf } from './parts.ts'
 import type { Parts } from './parts.ts'
 
-/** Where the back stands with the rider, given the ± of the sag; remarks go by it. */
-
 type Estimate = Interval & { value: number }
 
+/** How the wheel would move on past either stop [N/m]: as the spring alone has it, a slope that no ± of a reading touches. */
+interface BeyondStops {
+  extended: number
+  full: number
+}
+
+function beyondStops(parts: Parts, limit: number): BeyondStops {
+  const slope = (x: number): number =>
+    parts.shocks * parts.springRate * ratioAt(parts.ratio, x) ** 2
+  return { extended: slope(0), full: slope(limit) }
+}
+
 /**
- * Where the wheel would settle under a force [m] if neither stop held it: past a stop on its slope there. A stop hides how far a reading may be out, since
- * more load moves nothing; so the ± is reckoned without the stops, and ends at them only afterwards.
+ * Where the wheel would settle under a force [m] if neither stop held it. A stop hides how far a reading may be out, since more load moves nothing; so the
+ * ± is reckoned without the stops, and ends at them only afterwards. Past a stop the force beyond what the stop meets is what counts, so that a back is
+ * sure to be on it where the ± of the forces does not reach back.
  */
-function unstopped(parts: Parts, force: number): number {
+function unstopped(parts: Parts, force: number, beyond: BeyondStops): number {
   const rear = rearOf(parts)
   const { travel } = rearLimit(rear)
   const [first, last] = [rearWheelForce(rear, 0), rearWheelForce(rear, travel)]
-  // where the spring hangs loose there is no slope: that of the spring once it is held stands in
-  const slope = (x: number): number =>
-    rearWheelRate(rear, x) || parts.shocks * parts.springRate * ratioAt(parts.ratio, x) ** 2
-  if (force < first) return (force - first) / slope(0)
-  return force > last ? travel + (force - last) / slope(travel) : rearTravel(rear, force)
+  if (force < first) return (force - first) / beyond.extended
+  return force > last ? travel + (force - last) / beyond.full : rearTravel(rear, force)
 }
 
+/** Where the back stands with the rider, given the ± of the sag. */
 function standsAt(
   { low, high, value }: Estimate,
   limit: number,
@@ -57,7 +66,8 @@ function resultsOf(input: Values): OutputOf<typeof statement> {
     measured((values) => move(moved(base, values)), [0, 0, 0, 0, 0], limitsOf(input))
   const rear = rearOf(base)
   const limit = rearLimit(rear).travel
-  const free = at((parts) => unstopped(parts, parts.riderForce))
+  const beyond = beyondStops(base, limit)
+  const free = at((parts) => unstopped(parts, parts.riderForce, beyond))
   const riderSag = held(free, limit)
   return {
     wheelRate: at((parts) =>
@@ -65,7 +75,7 @@ function resultsOf(input: Values): OutputOf<typeof statement> {
     ),
     riderSag,
     staticSag: held(
-      at((parts) => unstopped(parts, parts.staticForce)),
+      at((parts) => unstopped(parts, parts.staticForce, beyond)),
       limit,
     ),
     stands: standsAt(free, limit),
