@@ -121,9 +121,9 @@ function besideRule(frame: Frame, { axis, at, label = '', as }: Rule): PlacedLab
   )
 }
 
-/** How far from its marker a label may stand: further out only where markers crowd. */
 /** A marker's label would rather cover a little of a line than leave its marker. */
 const NEARER = 12
+/** How far from its marker a label may stand: further out only where markers crowd. */
 const RINGS = [8, 8 + LETTER, 8 + 2 * LETTER, 8 + 3 * LETTER]
 
 /** A marker is a small cross of ink. */

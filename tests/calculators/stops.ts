@@ -85,7 +85,7 @@ const defaults = ({ inputs }: WholeCalculator): Given =>
 
 /** Random states on the sliders' stops: every value drawn anew, one in five at an end, now and then not known or left empty, and tables of random length. */
 export function* randomStates(
-  { inputs }: WholeCalculator,
+  { inputs }: Pick<WholeCalculator, 'inputs'>,
   count: number,
   seed: number,
 ): Generator<Given> {

@@ -15,8 +15,6 @@ import type statement from './statement.ts'
 
 type Values = InputOf<typeof statement>
 
-/** Whether the chain has slack all the way, given the reading's ±; remarks go by it. */
-
 type Estimate = Interval & { value: number }
 
 const INCH = 0.0254

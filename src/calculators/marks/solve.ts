@@ -10,8 +10,6 @@ import {
   standardFromLimit,
 } from '../../machine/measured.ts'
 
-/** The verdicts; remarks go by them. The last two are all that can be said where the fork was settled in different ways. */
-
 type Values = InputOf<typeof statement>
 
 const mean = (left: number, right: number): number => (left + right) / 2

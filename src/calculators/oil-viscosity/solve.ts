@@ -17,7 +17,7 @@ const AT_100 = 373.15
 const LEAST_AT_100 = 2e-6
 /** An index below this is a slip of the pen: the worst mineral oils lie near −60 (from memory). */
 const LEAST_INDEX = -200
-/** The verdict where no class of ISO 3448 holds the oil; remarks go by it. */
+/** Temperatures of the table [K]. */
 const TEMPERATURES = [-10, 0, 10, 20, 30, 40, 60, 80, 100].map((celsius) => celsius + 273.15)
 
 type Values = InputOf<typeof statement>

@@ -25,8 +25,6 @@ const FAST = 1.4
 /** A leg that oil fills before its stop only creeps over the last tenth: the air is then ten times as stiff as at the start. */
 const LOCKING = 0.9
 
-/** Where the fork stands; remarks go by it. */
-
 /** The loads of the table, as shares of the load given. */
 const SHARES = [0.5, 1, 1.5, 2]
 

@@ -15,8 +15,6 @@ import type statement from './statement.ts'
 
 type Input = InputOf<typeof statement>
 
-/** The verdicts on neighbouring springs; remarks go by them. */
-
 /** How far beyond the deeper reading the line is drawn. */
 const BEYOND = 1.25
 

@@ -18,8 +18,6 @@ function refuseWrongOrder(extended: number, down: number, up: number): void {
     )
 }
 
-/** The verdicts; remarks go by them. */
-
 /** Against a window, with what the ± leaves open. */
 function against(share: Interval, low: number, high: number): CodeOf<typeof statement, 'window'> {
   if (share.low >= low && share.high <= high) return 'inside'

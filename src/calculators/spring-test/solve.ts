@@ -15,8 +15,6 @@ type Point = readonly [length: number, force: number]
 const pointsOf = ({ rows }: Input): Point[] =>
   rows.map(([length, force]): Point => [length!, force!])
 
-/** What the readings show; remarks go by it. */
-
 interface Fit {
   kind: CodeOf<typeof statement, 'kind'>
   rate: number | Interval
