@@ -1,5 +1,6 @@
 import {
   bracketedRoot,
+  flowCupViscosity,
   gapFlow,
   isoViscosityClass,
   orificeFlow,
@@ -27,4 +28,5 @@ export const oil = {
     orificeFlow({ ...hole, area: (Math.PI / 4) * diameter ** 2 }),
   ),
   gapFlow: call(['gapFlow'], gapFlow),
+  flowCupViscosity: call(['flowCupViscosity'], flowCupViscosity),
 }

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import {
   between,
@@ -74,5 +75,29 @@ describe('guards', () => {
     expect(() => record('x', null as never)).toThrow(DomainError)
     expect(representable('x', 3)).toBe(3)
     expect(() => representable('x', Infinity)).toThrow(DomainError)
+  })
+
+  test('each guard hands back any number on its side of the line, and refuses any on the other', () => {
+    const passes = (guard: () => number, value: number): boolean => {
+      try {
+        return Object.is(guard(), value)
+      } catch (error) {
+        if (error instanceof DomainError) return false
+        throw error
+      }
+    }
+    fc.assert(
+      fc.property(fc.double(), fc.integer(), (value, whole) => {
+        const isNumber = Number.isFinite(value)
+        expect(passes(() => finite('x', value), value)).toBe(isNumber)
+        expect(passes(() => positive('x', value), value)).toBe(isNumber && value > 0)
+        expect(passes(() => nonNegative('x', value), value)).toBe(isNumber && value >= 0)
+        expect(passes(() => within('x', value, -2, 3), value)).toBe(value >= -2 && value <= 3)
+        expect(passes(() => between('x', value, -2, 3), value)).toBe(value > -2 && value < 3)
+        expect(passes(() => representable('x', value), value)).toBe(isNumber)
+        expect(passes(() => wholeNumber('x', whole, 2), whole)).toBe(whole >= 2)
+        expect(record('x', { value })).toEqual({ value })
+      }),
+    )
   })
 })

@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest'
 import {
   capsizeSpeed,
   linearModes,
+  modesBySpeed,
   weaveSpeed,
   whippleMatrices,
   whippleStateMatrix,
@@ -130,6 +131,11 @@ const TABLE_2: Rows = [
 ]
 
 describe('whippleMatrices', () => {
+  test('modesBySpeed(…) of one bicycle gives the modes of each speed, in any order', () => {
+    const at = modesBySpeed(benchmark)
+    for (const speed of [5, 0, 9, 5]) expect(at(speed)).toEqual(linearModes(benchmark, speed))
+  })
+
   test('whippleMatrices of the benchmark bicycle are those of the paper (section 5)', () => {
     const { M, C1, K0, K2 } = whippleMatrices(benchmark)
     const printed = {

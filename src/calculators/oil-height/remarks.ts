@@ -1,7 +1,7 @@
+import { WARM_OIL } from '../../core/index.ts'
 import { defineRemarks, type Remark, type RemarkContext } from '../../machine/remark.ts'
 import { ends, exists, largest } from '../../units/interval.ts'
 import type statement from './statement.ts'
-import { WARM } from './solve.ts'
 
 /** Travel to keep between the stop and a lock once the fork is warm [m]: a level read 5 mm too low takes 4 mm of it. Common practice, no source. */
 export const LOCK_CLEARANCE = 5e-3
@@ -50,7 +50,7 @@ function lockRemarks({ output, say }: Told): Remark[] {
   const range = (low: number, high: number): string =>
     say.range(Math.max(0, low), Math.max(0, high), 'mm', 0)
   const early = range(-warmMost, -warm)
-  const hot = say.quantity(WARM, '°C', 0)
+  const hot = say.quantity(WARM_OIL, '°C', 0)
   const left = `As it is, ${range(now, nowMost)} of travel lie between the stop and a lock on the oil.`
   const text =
     now <= 0

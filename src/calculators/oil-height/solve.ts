@@ -8,6 +8,7 @@ import {
   sample,
   solveStance,
   standardPressure,
+  WARM_OIL,
 } from '../../core/index.ts'
 import type { Fork, Gas, GasState } from '../../core/index.ts'
 import { bikeOf, forkOf, payloadOf } from '../../bikes/bikes.ts'
@@ -22,8 +23,6 @@ import type statement from './statement.ts'
 const CLOSED_AT = 293.15
 /** Slow, middle and fast: between air that keeps its temperature (1) and air that keeps its heat (1.4). */
 const EXPONENTS = [1, 1.2, 1.4] as const
-/** As warm as a fork gets on a rough road in summer [K] (common practice, no source). */
-export const WARM = 353.15
 /** Past this the air is no spring any more but a lock [N]: ten times what a front wheel carries on the brakes. Seals give way before (no source). */
 const LOCKED = 20e3
 /** Shares of the travel at which the table reads. */
@@ -97,7 +96,7 @@ function fan(set: SetUp, x: number, force: Force): Interval | null {
 
 /** Travel between the stop and a lock [m] once the oil is warm; what is warmer already stays so. */
 function warmMargin({ fork, gas, state, settled }: SetUp): number {
-  const warm = { ...state, temperature: Math.max(WARM, state.temperature ?? WARM) }
+  const warm = { ...state, temperature: Math.max(WARM_OIL, state.temperature ?? WARM_OIL) }
   return lockOf({ fork, gas, state: warm, settled }) - fork.travel
 }
 
