@@ -60,7 +60,6 @@ export {
   springForceAt,
   springFromSags,
   type SagsRead,
-  WARM_OIL,
   withOilRaised,
 } from './likeForLike.ts'
 export { changeBike, MEANS, type BikeChange, type MeanId } from './bikeChange.ts'

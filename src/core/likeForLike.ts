@@ -1,4 +1,5 @@
 import type { Bike, LoadCase } from './bike.ts'
+import { WARM_OIL } from './constants.ts'
 import { type ChoiceOfBike, riderForceOf, type RateRow, rowMaker } from './choose.ts'
 import { DomainError, finite, positive } from './domain.ts'
 import { bareForce, forceNeeded, withoutSprings } from './forceNeeded.ts'
@@ -34,9 +35,6 @@ export function withOilRaised(bike: Bike, rise: number): Bike {
   )
   return { ...bike, fork: { ...bike.fork, legs } }
 }
-
-/** A fork's oil after a hard hour [K], 80 °C: the highest that is commonly told (common practice, no source). */
-export const WARM_OIL = 353.15
 
 /** The most that the oil may rise before warm oil leaves no air at full travel [m]; none in a fork without gas. */
 function mostOil(bike: Bike): number | null {
