@@ -3,6 +3,7 @@ import { useEffect, useState } from 'preact/hooks'
 import { figuresFeeding, keptFrom } from '../../src/bikes/figures.ts'
 import { isAsked } from '../../src/machine/evaluate.ts'
 import { tidy } from '../../src/machine/fields.ts'
+import { ofThisEdition } from '../../src/offline/edition.ts'
 import { isInterval } from '../../src/units/interval.ts'
 import { convert, fromSI } from '../../src/units/units.ts'
 import type { Unit } from '../../src/units/units.ts'
@@ -72,7 +73,7 @@ function waysFrom(state: CalculatorState, all: readonly Fields[]): Way[] {
 export function GoOn({ state }: { state: CalculatorState }): JSX.Element {
   const [all, setAll] = useState<readonly Fields[] | null>(null)
   useEffect(() => {
-    void fetch(`${state.base}calculators/fields.json`)
+    void fetch(ofThisEdition(`${state.base}calculators/fields.json`))
       .then((answer) => answer.json())
       .then((fields) => setAll(fields as Fields[]))
       .catch(() => setAll([]))

@@ -1,4 +1,5 @@
 import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import { ofThisEdition } from '../../src/offline/edition.ts'
 
 /** The invented bikes: those that the page has, else fetched once. */
 export async function loadStandIns(
@@ -6,7 +7,7 @@ export async function loadStandIns(
   here: Readonly<Record<string, BikeSpec>>,
 ): Promise<Readonly<Record<string, BikeSpec>>> {
   if (Object.keys(here).length > 0) return here
-  loading ??= fetch(`${base}record/bikes.json`)
+  loading ??= fetch(ofThisEdition(`${base}record/bikes.json`))
     .then((answer) => answer.json() as Promise<Record<string, BikeSpec>>)
     .catch(() => ({}))
   return loading

@@ -2,11 +2,13 @@ import { loadUnitChoice, UNITS_EVENT } from '../../src/units/choiceStore.ts'
 import type { Book } from '../../src/record/book.ts'
 import type { Taken } from '../../src/record/carry.ts'
 import { barNext, barSays } from '../../src/jobs/sum.ts'
+import { sayAtWork } from '../../src/offline/atWork.ts'
 import { followSheets } from '../../src/record/store/sheetStore.ts'
 import { boxes } from '../procedure/boxes.ts'
 import { carryPanels } from '../procedure/carryPanels.ts'
 import { tellKept } from '../procedure/tellKept.ts'
 import { ticks } from '../procedure/ticks.ts'
+import { underWay } from '../procedure/underWay.ts'
 import { workPanels } from '../procedure/workPanels.ts'
 import type { WorkData } from '../procedure/workPanels.ts'
 import { answersKept } from './answers.ts'
@@ -95,6 +97,7 @@ function start(root: HTMLElement, form: HTMLFormElement, data: Data): void {
     answers.shown(open.job)
     tellBar(root)
     tellKept(root, open)
+    sayAtWork(underWay(root, book))
   })
   document.addEventListener(UNITS_EVENT, () => followed.again())
   for (const button of root.querySelectorAll<HTMLElement>('[data-print]'))

@@ -1,5 +1,6 @@
 import { loadUnitChoice, UNITS_EVENT } from '../../src/units/choiceStore.ts'
 import type { Taken } from '../../src/record/carry.ts'
+import { sayAtWork } from '../../src/offline/atWork.ts'
 import { LOOSE } from '../../src/record/records.ts'
 import { followSheets } from '../../src/record/store/sheetStore.ts'
 import { ask } from './ask.ts'
@@ -7,6 +8,7 @@ import { boxes } from './boxes.ts'
 import { carryPanels } from './carryPanels.ts'
 import { tellKept } from './tellKept.ts'
 import { ticks } from './ticks.ts'
+import { underWay } from './underWay.ts'
 import type { Change } from './ticks.ts'
 import { workPanels } from './workPanels.ts'
 import type { WorkData } from './workPanels.ts'
@@ -34,6 +36,7 @@ function start(root: HTMLElement, data: Data): void {
   const sheets = followSheets(LOOSE, edition, ({ book, open, problem }) => {
     for (const part of parts) part(book)
     tellKept(root, open)
+    sayAtWork(underWay(root, book))
     if (problem && progress) progress.textContent = problem
   })
   const title = document.querySelector('h1')?.textContent.trim() ?? procedure

@@ -6,6 +6,7 @@ import { Confirm } from './Confirm.tsx'
 import { dayText, kindTitle, standInName } from './data.ts'
 import { Figures } from './Figures.tsx'
 import { Jobs } from './Jobs.tsx'
+import { OfflineOffer } from './Offline.tsx'
 import type { BikeProps, PartProps } from './props.ts'
 import { ReadingChart } from './ReadingChart.tsx'
 
@@ -30,6 +31,7 @@ export function BikePage(props: BikeProps): JSX.Element {
           {since}
         </p>
       </header>
+      <OfflineOffer />
       {open && (
         <a class="resume on-screen" href={resumeAddress(props, open.kind)}>
           <span>

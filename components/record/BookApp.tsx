@@ -7,6 +7,7 @@ import { Changes } from './Changes.tsx'
 import type { PageData } from './data.ts'
 import { Files } from './Files.tsx'
 import { JobPage } from './JobPage.tsx'
+import { Offline } from './Offline.tsx'
 import { Overview } from './Overview.tsx'
 import type { PartProps } from './props.ts'
 import { useBook } from './useBook.ts'
@@ -30,6 +31,7 @@ export function BookApp({ data }: { data: PageData }): JSX.Element {
           <Part data={data} state={state} whole={whole} say={say} />
           <BadRecords state={state} whole={whole} />
           <Files data={data} state={state} whole={whole} />
+          <Offline />
           <Changes state={state} whole={whole} />
         </>
       )}

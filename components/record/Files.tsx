@@ -126,7 +126,6 @@ export function Files({
         <button type="button" data-do="export-csv" onClick={() => saveReadings({ data, whole })}>
           Readings as a table (CSV)
         </button>
-        <span data-offline-place />
       </p>
       <Chooser input={input} chosen={(file) => void look(file)} />
       <Problem text={problem} />

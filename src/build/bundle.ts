@@ -2,11 +2,12 @@ import { mkdir, readFile, writeFile } from 'node:fs/promises'
 import path from 'node:path'
 import type { Plugin } from 'vite'
 
-/** A built module: its address below the site's base, the source that it stands for (below the project, or null), and the built modules that it imports at once. */
+/** A built module: its address below the site's base, the source that it stands for (below the project, or null), the built modules that it imports at once, and those that it imports later. */
 export interface BuiltModule {
   file: string
   source: string | null
   imports: readonly string[]
+  later: readonly string[]
 }
 
 const LIST = path.resolve('.cache/bundle.json')
@@ -19,9 +20,9 @@ export function listBundle(): Plugin {
     async generateBundle(_, bundle) {
       const modules = Object.values(bundle).flatMap((output): BuiltModule[] => {
         if (output.type !== 'chunk') return []
-        const { fileName: file, facadeModuleId, imports } = output
+        const { fileName: file, facadeModuleId, imports, dynamicImports: later } = output
         const source = facadeModuleId && path.relative(process.cwd(), facadeModuleId)
-        return [{ file, source, imports }]
+        return [{ file, source, imports, later }]
       })
       await mkdir(path.dirname(LIST), { recursive: true })
       await writeFile(LIST, JSON.stringify(modules, null, 1))
@@ -50,14 +51,16 @@ export class Bundle {
     return module.file
   }
 
-  /** The files, and all that they import at once. */
-  closure(files: Iterable<string>): Set<string> {
+  /** The files, and all that they import at once; what they import later too, where `later` says so of its source. */
+  closure(files: Iterable<string>, later: (source: string) => boolean = () => false): Set<string> {
     const all = new Set<string>()
     const waiting = [...files]
     for (let file = waiting.pop(); file !== undefined; file = waiting.pop()) {
       if (all.has(file)) continue
       all.add(file)
-      waiting.push(...(this.#byFile.get(file)?.imports ?? []))
+      const module = this.#byFile.get(file)
+      const wanted = module?.later.filter((each) => later(this.#byFile.get(each)?.source ?? ''))
+      waiting.push(...(module?.imports ?? []), ...(wanted ?? []))
     }
     return all
   }

@@ -1,4 +1,5 @@
 import { base } from '../base.ts'
+import { editionMark, ofThisEdition } from '../offline/edition.ts'
 import { find } from './find.ts'
 import type { Found, TextIndex } from './find.ts'
 import { prepareLexicon } from './lexicon.ts'
@@ -10,21 +11,25 @@ interface Ready {
 }
 
 interface IndexModule extends TextIndex {
-  options: (options: { noWorker: boolean; excerptLength: number }) => Promise<void>
+  options: (options: {
+    noWorker: boolean
+    excerptLength: number
+    metaCacheTag: string
+  }) => Promise<void>
   init: () => Promise<void>
 }
 
 async function loadIndex(): Promise<TextIndex> {
-  const address = `${base}pagefind/pagefind.js`
+  const address = ofThisEdition(`${base}pagefind/pagefind.js`)
   const module: IndexModule = await import(/* @vite-ignore */ address)
   // in a worker it would load its whole script a second time; excerpts are cut here, so that none is wanted from it
-  await module.options({ noWorker: true, excerptLength: 1 })
+  await module.options({ noWorker: true, excerptLength: 1, metaCacheTag: editionMark() })
   await module.init()
   return module
 }
 
 async function loadLexicon(): Promise<Lexicon> {
-  const response = await fetch(`${base}search/vocabulary.json`)
+  const response = await fetch(ofThisEdition(`${base}search/vocabulary.json`))
   if (!response.ok) throw new Error(`the search vocabulary did not load (${response.status})`)
   const file: LexiconFile = await response.json()
   return prepareLexicon(file)

@@ -122,6 +122,7 @@ describe('the book is kept', () => {
       chromium.launchPersistentContext(profile, {
         executablePath: await findChromium(),
         args: ['--no-sandbox'],
+        serviceWorkers: 'block',
       })
     const first = await started()
     const victim = first.pages()[0] ?? (await first.newPage())

@@ -5,7 +5,7 @@ import type { Server } from 'node:http'
 import type { AddressInfo } from 'node:net'
 import path from 'node:path'
 import { chromium as playwright } from 'playwright-core'
-import type { Browser } from 'playwright-core'
+import type { Browser, BrowserContext, BrowserContextOptions } from 'playwright-core'
 import { createSiteServer } from '../../src/build/serve.ts'
 
 const INSTALLED = [
@@ -26,13 +26,27 @@ export async function findChromium(): Promise<string> {
   return packaged.executablePath()
 }
 
-/** Starts a browser; its own arguments are few on purpose, so that it keeps web security on. */
+/** A context's options without the service worker, which would come between a test and its page; only the tests of what is kept offline have it. */
+export const WITHOUT_WORKER: BrowserContextOptions = { serviceWorkers: 'block' }
+
+/** Takes service workers from a context's pages: blocked alone, each page would say so in the log that tests read. */
+export const hideWorkers = (context: BrowserContext): Promise<unknown> =>
+  context.addInitScript(() => void Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'))
+
+/** Starts a browser, whose contexts have no service worker unless they ask for it; its own arguments are few on purpose, so that it keeps web security on. */
 export async function launch(): Promise<Browser> {
-  return playwright.launch({
+  const browser = await playwright.launch({
     executablePath: await findChromium(),
     args: ['--no-sandbox'],
     timeout: 60_000,
   })
+  const open = browser.newContext.bind(browser)
+  browser.newContext = async (options) => {
+    const context = await open({ ...WITHOUT_WORKER, ...options })
+    if (options?.serviceWorkers !== 'allow') await hideWorkers(context)
+    return context
+  }
+  return browser
 }
 
 export interface Site {

@@ -15,6 +15,7 @@ function scripts(): string[] {
     ...under('components/procedure', /^sheet\.ts$/),
     ...under('components/record', /^start\.tsx$/),
     ...under('src/calculators', /\/(solve\.ts|remarks\.ts|Figure\.tsx)$/),
+    ...under('src/offline', /^(register|offer|worker)\.ts$/),
     ...under('src/scripts', /\.ts$/),
     ...under('src/search', /^(box|page|suggest)\.ts$/),
   ]

@@ -81,6 +81,45 @@ test('the card and all 24 calculators come to at most 50 kB gzip before physics 
   expect(whole - without).toBeGreaterThan(10_000)
 })
 
+/** What a script comes to as browsers get it [bytes, gzip], without what it imports later. */
+async function scriptSize(entry: string): Promise<number> {
+  const { outputFiles } = await build({
+    entryPoints: [entry],
+    bundle: true,
+    minify: true,
+    write: false,
+    format: 'esm',
+    target: 'es2022',
+    define: { 'import.meta.env.BASE_URL': '"/"' },
+    external: ['./offer.ts'],
+  })
+  return gzipSync(outputFiles[0]!.contents, { level: 9 }).length
+}
+
+/** What a first visit to any page may load more so that pages can be kept offline [bytes, gzip]: the script, the style of the bar, and lines of the head. The worker itself comes once the page is at rest. */
+const OFFLINE = 1000
+/** What the worker and its list of the whole site may come to, once an edition [bytes, gzip]. */
+const WORKER = 40_000
+
+test('what keeps pages offline adds at most 1 kB gzip to a first visit; the worker comes later', async () => {
+  const style = readFileSync('src/styles/page.css', 'utf8')
+  const bar = style.slice(style.indexOf('.edition-bar {'))
+  const gzip = (text: string): number => gzipSync(text, { level: 9 }).length
+  const html = readFileSync('dist/glossary/index.html', 'utf8')
+  const lines =
+    /<link rel="(apple-touch-icon|manifest)"[^>]*>|<meta name="(theme-color|edition)"[^>]*>/g
+  expect(html.match(lines)).toHaveLength(5)
+  const parts = {
+    script: await scriptSize('src/offline/register.ts'),
+    style: gzip(style) - gzip(style.replace(bar, '')),
+    head: gzip(html) - gzip(html.replace(lines, '')),
+  }
+  const worker = gzipSync(readFileSync('dist/sw.js'), { level: 9 }).length
+  console.log(`offline: ${JSON.stringify(parts)} bytes at a first visit, worker ${worker}`)
+  expect(parts.script + parts.style + parts.head).toBeLessThan(OFFLINE)
+  expect(worker).toBeLessThan(WORKER)
+})
+
 test('a page without a calculator names no part of one', () => {
   const pages = readdirSync('dist', { recursive: true }).map(String)
   const without = pages.filter(
