@@ -29,5 +29,8 @@ export const further = [
   { name: 'Licences', address: 'licences/' },
 ] as const
 
+/** The ground of a page in either theme, as `src/styles/base.css` has it: what is round the page takes it too. */
+export const paper = { light: '#f6f2e8', dark: '#181715' } as const
+
 /** When this edition of the site was built: shown in the footer and on prints. */
 export const edition = new Date().toISOString().slice(0, 10)

@@ -1,14 +1,11 @@
 import { readFile } from 'node:fs/promises'
 import sharp from 'sharp'
+import { paper } from '../site.ts'
 
 /* The site's icons for home screens, from the one drawing in public/mark.svg. */
 
 /** The drawing's own square. */
 const SIDE = 26
-/** What is behind the mark, in the drawing as in the light theme. */
-export const PAPER = '#f6f2e8'
-/** And in the dark theme. */
-export const DARK_PAPER = '#181715'
 
 /** An icon: its name, its side [px], and how much of that side the drawing takes. A system that cuts icons to a shape of its own leaves a circle of four fifths (W3C, Web Application Manifest, "safe zone"). */
 export const icons = [
@@ -24,7 +21,7 @@ export async function drawIcon({ side, share }: (typeof icons)[number]): Promise
   const mark = await readFile('public/mark.svg', 'utf8')
   const start = (SIDE * (1 - share)) / 2
   const inner = mark.replace('<svg ', `<svg x="${start}" y="${start}" width="${SIDE * share}" `)
-  const ground = share < 1 ? `<rect width="${SIDE}" height="${SIDE}" fill="${PAPER}"/>` : ''
+  const ground = share < 1 ? `<rect width="${SIDE}" height="${SIDE}" fill="${paper.light}"/>` : ''
   const whole = `<svg xmlns="http://www.w3.org/2000/svg" width="${side}" height="${side}" viewBox="0 0 ${SIDE} ${SIDE}">${ground}${inner}</svg>`
   return sharp(Buffer.from(whole), { density: 72 })
     .resize(side, side)

@@ -1,5 +1,5 @@
-import { icons, PAPER } from '../build/icons.ts'
-import { path } from '../site.ts'
+import { icons } from '../build/icons.ts'
+import { paper, path } from '../site.ts'
 
 /** What a device that installs the site as an app is told of it. */
 export function GET(): Response {
@@ -13,8 +13,8 @@ export function GET(): Response {
     start_url: path(''),
     scope: path(''),
     display: 'standalone',
-    background_color: PAPER,
-    theme_color: PAPER,
+    background_color: paper.light,
+    theme_color: paper.light,
     icons: icons
       .filter(({ name }) => name !== 'apple-touch-icon')
       .map(({ name, side }) => ({

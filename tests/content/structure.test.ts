@@ -28,7 +28,7 @@ const roomOf = (file: string): string =>
 
 const CALCULATORS = ['calculators', 'drawing', 'machine', 'bikes', 'units', 'core']
 const SITE = ['site.ts', 'base.ts', 'styles']
-const LOGIC = [...CALCULATORS, 'checks', 'record', 'jobs', 'search']
+const LOGIC = [...CALCULATORS, 'checks', 'offline', 'record', 'jobs', 'search']
 
 /** Where each folder may point besides itself: core ← units ← bikes ← machine ← drawing ← calculators ← components ← pages. */
 const ALLOWED: Record<string, readonly string[]> = {
@@ -44,10 +44,11 @@ const ALLOWED: Record<string, readonly string[]> = {
   worksheet: CALCULATORS,
   lesson: ['worksheet', 'machine', 'units', 'core'],
   room: [],
-  search: ['base.ts', 'styles'],
+  offline: ['base.ts'],
+  search: ['offline', 'base.ts', 'styles'],
   build: [...LOGIC, 'site.ts', 'base.ts'],
   scripts: ['record', 'units'],
-  'components/calculator': [...CALCULATORS, 'record'],
+  'components/calculator': [...CALCULATORS, 'offline', 'record'],
   'components/prose': [...LOGIC, ...SITE, 'build', 'components/calculator', 'components/room'],
   'components/procedure': [...LOGIC, ...SITE, 'build', 'components/calculator', 'components/prose'],
   'components/record': [...LOGIC, ...SITE, 'components/calculator'],
@@ -62,7 +63,7 @@ const ALLOWED: Record<string, readonly string[]> = {
   'components/room': [...CALCULATORS, 'worksheet', 'room'],
   'components/lesson': [...CALCULATORS, ...SITE, 'lesson', 'worksheet', 'components/prose'],
   'components/worksheet': [...CALCULATORS, ...SITE, 'worksheet'],
-  layouts: [...SITE, 'search', 'units', 'components/prose'],
+  layouts: [...SITE, 'offline', 'search', 'units', 'components/prose'],
   'base.ts': [],
   'site.ts': ['base.ts'],
   'content.config.ts': ['record', 'machine', 'units'],
