@@ -27,7 +27,7 @@ const sheet = z.strictObject({
 })
 
 /** The first form of the bench book, one bike's ticks and readings by procedure: what earlier editions kept and saved, and how a job's parts are looked at. */
-export const bookSchema = z.strictObject({
+const bookSchema = z.strictObject({
   format: z.literal('witness-mark-bench-book'),
   version: z.literal(1),
   /** edition of the site that wrote it last */
@@ -87,17 +87,5 @@ export function readBook(text: string): BookReading {
   const [first] = reading.error.issues
   return {
     problem: `The file does not hold together ${placeOf(first?.path ?? [])}. Nothing of it was used: save it again where it came from`,
-  }
-}
-
-/** How much a book holds: readings that have something in them, and ticks. */
-export function countBook(book: Book): { readings: number; ticks: number } {
-  const sheets = Object.values(book.sheets)
-  const filled = sheets
-    .flatMap((each) => Object.values(each.readings))
-    .filter((entries) => entries.some(({ typed }) => typed.trim() !== ''))
-  return {
-    readings: filled.length,
-    ticks: sheets.reduce((sum, each) => sum + Object.keys(each.ticks).length, 0),
   }
 }

@@ -17,11 +17,7 @@ export interface ReadingTaken {
 }
 
 /** One part's reading; null where nothing readable was written. */
-export function readingIn(
-  job: JobRecord,
-  part: PartRecord,
-  spec: ReadingSpec,
-): ReadingTaken | null {
+function readingIn(job: JobRecord, part: PartRecord, spec: ReadingSpec): ReadingTaken | null {
   const record = Object.hasOwn(part.readings, spec.id) ? part.readings[spec.id] : undefined
   if (record === undefined || spec.quantity === 'text') return null
   const mean = meanOf(spec, record.boxes)

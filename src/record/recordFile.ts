@@ -11,6 +11,12 @@ const LARGEST = 80_000_000
 /** A book's own lists and objects lie seven deep. */
 const DEEPEST = 30
 
+/** A name that objects use themselves, its signs as they are or as JSON may write them: a parser's record would drop it without a word. */
+const OWN_WORKS = new RegExp(
+  `"${[...'__proto__'].map((sign) => `(?:${sign}|\\\\u00${sign.charCodeAt(0).toString(16)})`).join('')}"\\s*:`,
+  'i',
+)
+
 const CHOOSE = 'Choose a file that “Save as a file” wrote'
 
 /** What a file says, or what is wrong with it and what to do. */
@@ -60,8 +66,7 @@ function parsed(text: string): { json: unknown } | { problem: string } {
     return {
       problem: `The file is nested more than ${DEEPEST} levels deep, which no bench book is. ${CHOOSE}`,
     }
-  // a name that objects use themselves: a parser's record would drop it without a word
-  if (/"__proto__"\s*:/.test(text))
+  if (OWN_WORKS.test(text))
     return { problem: `The file has a name, “__proto__”, that a bench book can’t have. ${CHOOSE}` }
   try {
     return { json: JSON.parse(text) }

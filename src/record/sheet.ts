@@ -14,11 +14,6 @@ const own = <T>(record: Readonly<Record<string, T>>, key: string): T | undefined
 export const sheetOf = (book: Book, procedure: string): Sheet =>
   own(book.sheets, procedure) ?? EMPTY
 
-const withSheet = (book: Book, procedure: string, sheet: Sheet): Book => ({
-  ...book,
-  sheets: { ...book.sheets, [procedure]: sheet },
-})
-
 /** Whether a step that now reads as `hash` is ticked. */
 export function tickState(book: Book, procedure: string, step: string, hash: string): TickState {
   const tick = own(sheetOf(book, procedure).ticks, step)
@@ -26,56 +21,6 @@ export function tickState(book: Book, procedure: string, step: string, hash: str
   return tick.hash === hash ? 'ticked' : 'changed'
 }
 
-/** The book with a step ticked, as it reads now, on a date (ISO 8601). */
-export function ticked(
-  book: Book,
-  procedure: string,
-  step: string,
-  hash: string,
-  at: string,
-): Book {
-  const sheet = sheetOf(book, procedure)
-  return withSheet(book, procedure, { ...sheet, ticks: { ...sheet.ticks, [step]: { hash, at } } })
-}
-
-/** The book with a step open again. */
-export function unticked(book: Book, procedure: string, step: string): Book {
-  const sheet = sheetOf(book, procedure)
-  return withSheet(book, procedure, {
-    ...sheet,
-    ticks: Object.fromEntries(Object.entries(sheet.ticks).filter(([id]) => id !== step)),
-  })
-}
-
-/** What a box holds while nothing was typed in it. */
-const BLANK: Entry = { typed: '', unit: '', value: null }
-
-/** The book with one box of a reading filled (counted from 0). */
-export function written(
-  book: Book,
-  procedure: string,
-  reading: string,
-  box: number,
-  entry: Entry,
-): Book {
-  const sheet = sheetOf(book, procedure)
-  const entries = [...(own(sheet.readings, reading) ?? [])]
-  while (entries.length < box) entries.push(BLANK)
-  entries[box] = entry
-  return withSheet(book, procedure, {
-    ...sheet,
-    readings: { ...sheet.readings, [reading]: entries },
-  })
-}
-
 /** The boxes of a reading. */
 export const entriesOf = (book: Book, procedure: string, reading: string): readonly Entry[] =>
   own(sheetOf(book, procedure).readings, reading) ?? []
-
-/** The book without anything of one procedure. */
-export function startedAgain(book: Book, procedure: string): Book {
-  return {
-    ...book,
-    sheets: Object.fromEntries(Object.entries(book.sheets).filter(([id]) => id !== procedure)),
-  }
-}

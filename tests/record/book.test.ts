@@ -1,15 +1,14 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import { countBook, emptyBook, readBook } from '../../src/record/book.ts'
+import { emptyBook, readBook } from '../../src/record/book.ts'
 import type { Book } from '../../src/record/book.ts'
-import { startedAgain, ticked, tickState, unticked, written } from '../../src/record/sheet.ts'
+import { bookOfJob, changedJob } from '../../src/record/jobSheets.ts'
+import { newJob } from '../../src/record/records.ts'
+import { tickState } from '../../src/record/sheet.ts'
 
-const entry = { typed: '112,5', unit: 'mm', value: 112.5 }
-
-function filled(): Book {
-  const book = written(emptyBook('2025-01-01'), 'record-a-baseline', 'markLeft', 1, entry)
-  return ticked(book, 'record-a-baseline', 'read-the-marks', 'abc', '2025-01-02')
-}
+const untouched = newJob('j1', { bike: 'b1', kind: 'loose', opened: '2026-03-12' })
+const step = { procedure: 'record-a-baseline', step: 'read-the-marks' }
+const ticked = changedJob(untouched, { do: 'tick', ...step, hash: 'abc', at: '2025-01-02' })
 
 describe('readBook(text)', () => {
   test('readBook gives back every book that was written', () => {
@@ -104,33 +103,14 @@ describe('readBook(text)', () => {
 
 describe('tickState(book, procedure, step, hash)', () => {
   test('tickState tells ticked, open, and changed since', () => {
-    const book = filled()
+    const book = bookOfJob(ticked)
     expect(tickState(book, 'record-a-baseline', 'read-the-marks', 'abc')).toBe('ticked')
     expect(tickState(book, 'record-a-baseline', 'read-the-marks', 'xyz')).toBe('changed')
     expect(tickState(book, 'record-a-baseline', 'wipe-the-tubes', 'abc')).toBe('open')
     expect(tickState(book, 'constructor', 'toString', 'abc')).toBe('open')
   })
-  test('tickState is open again after unticked', () => {
-    expect(
-      tickState(
-        unticked(filled(), 'record-a-baseline', 'read-the-marks'),
-        'record-a-baseline',
-        'read-the-marks',
-        'abc',
-      ),
-    ).toBe('open')
-  })
-})
-
-describe('startedAgain(book, procedure)', () => {
-  test('startedAgain clears one procedure and no other', () => {
-    const book = ticked(filled(), 'inspect-first', 'look', 'h', '2025-01-02')
-    expect(countBook(startedAgain(book, 'record-a-baseline'))).toEqual({ readings: 0, ticks: 1 })
-  })
-  test('written fills a later box and leaves the ones before it blank', () => {
-    expect(filled().sheets['record-a-baseline']!.readings['markLeft']).toEqual([
-      { typed: '', unit: '', value: null },
-      entry,
-    ])
+  test('tickState is open again after the tick was taken away', () => {
+    const open = bookOfJob(changedJob(ticked, { do: 'untick', ...step }))
+    expect(tickState(open, 'record-a-baseline', 'read-the-marks', 'abc')).toBe('open')
   })
 })

@@ -3,14 +3,13 @@ import type { WholeCalculator } from '../../src/machine/calculator.ts'
 import { defaultsOf, evaluate } from '../../src/machine/evaluate.ts'
 import { loadCalculator } from '../../src/calculators/index.ts'
 import { decodeLink, encodeLink } from '../../src/machine/link.ts'
-import { emptyBook } from '../../src/record/book.ts'
 import type { Book } from '../../src/record/book.ts'
 import { carry } from '../../src/record/carry.ts'
 import type { Taken } from '../../src/record/carry.ts'
 import { pairs } from '../../src/record/pairs.ts'
 import { entryOf } from '../../src/record/reading.ts'
-import { written } from '../../src/record/sheet.ts'
 import { told } from '../../src/record/told.ts'
+import { writtenBook } from './writtenBook.ts'
 
 const length = (procedure: string, id: string, calculator?: string, input?: string): Taken => ({
   procedure,
@@ -39,14 +38,12 @@ const all: Taken[] = [
 ]
 
 function fill(values: Readonly<Record<string, readonly string[]>>, unit = 'mm'): Book {
-  return Object.entries(values).reduce((book, [name, typed]) => {
-    const taken = all.find(({ spec }) => spec.id === name)!
-    return typed.reduce(
-      (each, text, box) =>
-        written(each, taken.procedure, name, box, entryOf(taken.spec, text, unit)),
-      book,
-    )
-  }, emptyBook())
+  return writtenBook(
+    Object.entries(values).flatMap(([name, typed]) => {
+      const { procedure, spec } = all.find((taken) => taken.spec.id === name)!
+      return typed.map((text, box) => [procedure, name, box, entryOf(spec, text, unit)] as const)
+    }),
+  )
 }
 
 const sag: WholeCalculator = loadCalculator('sag')

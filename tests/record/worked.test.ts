@@ -3,10 +3,9 @@ import { loadCalculator } from '../../src/calculators/index.ts'
 import { cardStatementOf } from '../../src/machine/statement.ts'
 import { workedGiven } from '../../src/record/worked.ts'
 import type { ResultSpec, Source } from '../../src/record/worked.ts'
-import { written } from '../../src/record/sheet.ts'
 import type { Book } from '../../src/record/book.ts'
-import { emptyBook } from '../../src/record/book.ts'
 import type { Taken } from '../../src/record/carry.ts'
+import { writtenBook } from './writtenBook.ts'
 
 const taken = (procedure: string, id: string, unit: string): Taken => ({
   procedure,
@@ -25,10 +24,12 @@ const ALL = [
 ]
 
 function bookOf(values: readonly (readonly [string, string, number])[]): Book {
-  return values.reduce<Book>((book, [procedure, id, value]) => {
-    const { unit } = ALL.find(({ spec }) => spec.id === id)!.spec
-    return written(book, procedure, id, 0, { typed: String(value), unit, value })
-  }, emptyBook())
+  return writtenBook(
+    values.map(([procedure, id, value]) => {
+      const { unit } = ALL.find(({ spec }) => spec.id === id)!.spec
+      return [procedure, id, 0, { typed: String(value), unit, value }]
+    }),
+  )
 }
 const spec = (calculator: string, inputs: Record<string, Source>): ResultSpec => ({
   id: 'x',

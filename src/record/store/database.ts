@@ -3,7 +3,7 @@ import type { IDBPDatabase, IDBPTransaction } from 'idb'
 
 /* The browser's database: opened when it is needed, closed when the page goes, opened again where the browser dropped it. */
 
-export const DATABASE = 'witness-mark'
+const DATABASE = 'witness-mark'
 const STORES = ['bikes', 'jobs', 'changes', 'state'] as const
 export type StoreName = (typeof STORES)[number]
 
