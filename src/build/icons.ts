@@ -20,7 +20,9 @@ export const icons = [
 export async function drawIcon({ side, share }: (typeof icons)[number]): Promise<Buffer> {
   const mark = await readFile('public/mark.svg', 'utf8')
   const start = (SIDE * (1 - share)) / 2
-  const inner = mark.replace('<svg ', `<svg x="${start}" y="${start}" width="${SIDE * share}" `)
+  const size = SIDE * share
+  const place = `x="${start}" y="${start}" width="${size}" height="${size}"`
+  const inner = mark.replace('<svg ', `<svg ${place} `)
   const ground = share < 1 ? `<rect width="${SIDE}" height="${SIDE}" fill="${paper.light}"/>` : ''
   const whole = `<svg xmlns="http://www.w3.org/2000/svg" width="${side}" height="${side}" viewBox="0 0 ${SIDE} ${SIDE}">${ground}${inner}</svg>`
   return sharp(Buffer.from(whole), { density: 72 })
