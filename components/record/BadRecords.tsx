@@ -6,7 +6,10 @@ import { saveText } from './saveText.ts'
 
 const asText = ({ value }: BadRecord): string => {
   try {
-    return JSON.stringify(value, null, 1) ?? 'undefined'
+    // what JSON has no way to write is written as text
+    const written = (_: string, each: unknown): unknown =>
+      typeof each === 'bigint' ? String(each) : each
+    return JSON.stringify(value, written, 1) ?? 'undefined'
   } catch {
     return String(value)
   }

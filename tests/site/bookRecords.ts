@@ -6,7 +6,7 @@ import type { BikeRecord, JobRecord } from '../../src/record/records.ts'
 type Store = 'bikes' | 'jobs' | 'changes' | 'state'
 
 /** All records of one store. */
-async function all(page: Page, store: Store): Promise<unknown[]> {
+export async function all(page: Page, store: Store): Promise<unknown[]> {
   return page.evaluate(
     (name) =>
       new Promise<unknown[]>((done, fail) => {
@@ -34,28 +34,36 @@ export const jobs = (page: Page): Promise<JobRecord[]> => all(page, 'jobs') as P
 export const bikes = (page: Page): Promise<BikeRecord[]> =>
   all(page, 'bikes') as Promise<BikeRecord[]>
 
-/** Puts anything in a record's place. */
-export async function putRecord(
+/** Puts anything in the places of records, all at once; a place without a key gets the next one. */
+export async function putRecords(
   page: Page,
-  store: Store,
-  key: string,
-  value: unknown,
+  records: readonly (readonly [store: string, key: string | null, value: unknown])[],
 ): Promise<void> {
   await page.evaluate(
-    ([name, at, put]) =>
+    (list) =>
       new Promise<void>((done, fail) => {
         const opening = indexedDB.open('witness-mark')
         opening.onerror = () => fail(new Error(String(opening.error)))
         opening.onsuccess = () => {
-          const transaction = opening.result.transaction(name, 'readwrite')
-          transaction.objectStore(name).put(put, at)
+          const database = opening.result
+          const transaction = database.transaction([...database.objectStoreNames], 'readwrite')
+          for (const [name, at, put] of list)
+            transaction.objectStore(name).put(put, at ?? undefined)
           transaction.oncomplete = () => {
-            opening.result.close()
+            database.close()
             done()
           }
           transaction.onabort = () => fail(new Error(String(transaction.error)))
         }
       }),
-    [store, key, value] as const,
+    records,
   )
 }
+
+/** Puts anything in one record's place. */
+export const putRecord = (
+  page: Page,
+  store: Store,
+  key: string | null,
+  value: unknown,
+): Promise<void> => putRecords(page, [[store, key, value]])

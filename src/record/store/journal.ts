@@ -1,3 +1,5 @@
+import * as z from 'zod/mini'
+import { entrySchema, keySchema } from '../book.ts'
 import type { SheetChange } from '../jobSheets.ts'
 
 /* What was typed and is not kept yet. It is written down at once, where the browser waits for it, so that a page which goes in that moment loses nothing: the next one takes it over. */
@@ -16,7 +18,35 @@ export interface Pending {
 
 const tab = `${PREFIX}${Math.random().toString(36).slice(2, 10)}`
 
-/** Only what sets a value can be done twice without harm. */
+const words = z.string().check(z.maxLength(400))
+const whole = z.number().check(z.int(), z.gte(0), z.lt(20))
+/** Changes that set a value, and can be done twice without harm. */
+const changes = z.union([
+  z.strictObject({
+    do: z.literal('write'),
+    procedure: words,
+    reading: keySchema,
+    box: whole,
+    entry: entrySchema,
+    at: words,
+  }),
+  z.strictObject({
+    do: z.literal('tick'),
+    procedure: words,
+    step: keySchema,
+    hash: words,
+    at: words,
+  }),
+  z.strictObject({ do: z.literal('untick'), procedure: words, step: keySchema }),
+  z.strictObject({ do: z.literal('answer'), procedure: words, answers: z.record(words, words) }),
+])
+const pendingSchema = z.strictObject({
+  change: changes,
+  what: z.string(),
+  kind: keySchema,
+  edition: words,
+})
+
 const repeatable = ({ change }: Pending): boolean =>
   ['write', 'tick', 'untick', 'answer'].includes(change.do)
 
@@ -34,7 +64,8 @@ export function note(pending: readonly Pending[]): void {
 function readList(text: string | null): Pending[] {
   try {
     const list: unknown = JSON.parse(text ?? '[]')
-    return Array.isArray(list) ? (list as Pending[]) : []
+    if (!Array.isArray(list)) return []
+    return list.flatMap((each) => z.safeParse(pendingSchema, each).data ?? [])
   } catch {
     return []
   }
