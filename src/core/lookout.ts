@@ -6,7 +6,7 @@ const signOf = (value: number, band: number): number =>
   Math.abs(value) <= band ? 0 : Math.sign(value)
 
 /** Keeps the side of 0 on which each watched quantity lies, and finds the first that changes it within a step. */
-export function lookoutFor(watches: Watch[], solver: Stepper) {
+export function eventLocator(watches: Watch[], solver: Stepper) {
   const state = new Float64Array(4)
   // The middle and the end of a step, worked out once for all watches.
   const middle = new Float64Array(4)
@@ -46,7 +46,7 @@ export function lookoutFor(watches: Watch[], solver: Stepper) {
   }
 
   return {
-    first(t: number, h: number): { share: number; kind: RideEventKind } | null {
+    next(t: number, h: number): { share: number; kind: RideEventKind } | null {
       solver.inside(0.5, middle)
       solver.inside(1, end)
       let found = -1
@@ -62,7 +62,7 @@ export function lookoutFor(watches: Watch[], solver: Stepper) {
       return { share: first, kind: side > 0 ? watch.rising : watch.falling }
     },
     /** After an accepted step: a quantity that was 0 takes the side it has moved to. */
-    settle(time: number, y: Float64Array): void {
+    passed(time: number, y: Float64Array): void {
       for (let i = 0; i < watches.length; i++)
         if (sides[i] === 0) sides[i] = signAt(watches[i]!, time, y)
     },

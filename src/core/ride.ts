@@ -1,7 +1,7 @@
 import { DomainError, positive, record, within } from './domain.ts'
 import { type End, type Motion, motionOf, type RideEventKind } from './end.ts'
 import { stepFactor, stepper, type Stepper } from './integrate.ts'
-import { lookoutFor } from './lookout.ts'
+import { eventLocator } from './lookout.ts'
 import { type Profile, roadOf } from './road.ts'
 
 export type { End, RideEventKind } from './end.ts'
@@ -99,7 +99,7 @@ function run(
   events: RideEvent[],
   onStep: (t0: number, t1: number) => void,
 ) {
-  const lookout = lookoutFor(motion.watches, solver)
+  const locator = eventLocator(motion.watches, solver)
   let t = 0
   let wish = 1e-4
   let steps = 0
@@ -120,7 +120,7 @@ function run(
         wish = h * (Number.isFinite(error) ? stepFactor(error) : 0.2)
         continue
       }
-      const crossing = lookout.first(t, h)
+      const crossing = locator.next(t, h)
       wish = Math.max(crossing || last ? wish : 0, h * stepFactor(error))
       let next = last ? stop : t + h
       if (crossing) {
@@ -134,7 +134,7 @@ function run(
       }
       onStep(t, next)
       solver.accept()
-      lookout.settle(next, solver.y)
+      locator.passed(next, solver.y)
       t = next
     }
   }

@@ -47,7 +47,7 @@ export interface Scene {
 export function setScene(bike: Bike, loadCase: LoadCase, settle: number): Scene {
   const { payload = [], frontBrakeShare = 1, lean = 0, gasState } = record('loadCase', loadCase)
   const body = chassis(record('bike', bike).geometry)
-  const carried = together(bike.sprung, payload)
+  const carried = lumped(bike.sprung, payload)
   const frontMass = nonNegative('frontUnsprungMass', bike.frontUnsprungMass)
   const rearMass = nonNegative('rearUnsprungMass', bike.rearUnsprungMass)
   const total = carried.mass + frontMass + rearMass
@@ -115,7 +115,7 @@ export function withRadii(scene: Scene, frontRadius: number, rearRadius: number)
   return { ...changed, axleInertia: axleInertia(changed) }
 }
 
-function together(sprung: PointMass, payload: readonly PointMass[]): PointMass {
+function lumped(sprung: PointMass, payload: readonly PointMass[]): PointMass {
   let mass = positive('sprung.mass', record('sprung', sprung).mass)
   let x = mass * finite('sprung.x', sprung.x)
   let z = mass * finite('sprung.z', sprung.z)

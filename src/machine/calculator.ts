@@ -17,15 +17,15 @@ const checkedText = (
   check: ((text: string) => string | undefined) | undefined,
 ): Input => (input.kind === 'text' && check ? { ...input, check } : input)
 
-/** Inputs with the checks of their texts, which a statement, being plain data, cannot hold. */
-const withChecks = (inputs: Inputs, checks: Work['checks'] = {}): Inputs =>
+/** Inputs with what can be wrong with their texts, which a statement, being plain data, cannot hold. */
+const withTextProblems = (inputs: Inputs, problems: Work['textProblems'] = {}): Inputs =>
   Object.fromEntries(
-    Object.entries(inputs).map(([id, input]) => [id, checkedText(input, checks[id])]),
+    Object.entries(inputs).map(([id, input]) => [id, checkedText(input, problems[id])]),
   )
 
 /** Statement and work put together. */
 export const calculatorOf = <S extends CardStatement>(statement: S, work: Work): S & Work => ({
   ...statement,
   ...work,
-  inputs: withChecks(statement.inputs, work.checks),
+  inputs: withTextProblems(statement.inputs, work.textProblems),
 })

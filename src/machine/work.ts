@@ -29,7 +29,7 @@ export interface Work {
   /** set where `baseline` is a state of the example's, not the reader's own without the change: a card drops it once values are the reader's */
   exampleBaseline?: true
   /** by input id, what is wrong with a text and how to put it right; undefined when it can be used */
-  checks?: Readonly<Record<string, (text: string) => string | undefined>>
+  textProblems?: Readonly<Record<string, (text: string) => string | undefined>>
   /** set in a browser where the work is done beside the page; `solve` is then never called */
   away?: Away
 }
@@ -40,7 +40,7 @@ interface TypedWork<S extends CardStatement, P> {
   judge?(input: InputOf<S>, outputs: OutputOf<S>): Partial<VerdictsOf<S>>
   baseline?(given: Given): Given
   exampleBaseline?: true
-  checks?: Work['checks']
+  textProblems?: Work['textProblems']
 }
 
 /** What a calculator does. The machine checks every value against the statement before it calls. */

@@ -26,7 +26,7 @@ function problem(text: string): string | undefined {
 }
 
 /** What judges the text of each input. */
-const checks = { fitted: problem, marking: problem }
+const textProblems = { fitted: problem, marking: problem }
 
 const fittedFor = ({ end, marking }: Values): Fitted =>
   end === 'front' ? { frontRadius: tyreRadius(marking) } : { rearRadius: tyreRadius(marking) }
@@ -74,5 +74,5 @@ export default defineWork<typeof statement>({
     return { outputs: compute(input, solved), picture: () => picture(input, solved) }
   },
   baseline,
-  checks,
+  textProblems,
 })
