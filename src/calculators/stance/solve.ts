@@ -94,7 +94,7 @@ function curveOf(
   limit: TravelLimit,
   at: readonly [number, number],
 ): EndCurve {
-  // A lock is approached, never verdicts.
+  // A lock is approached, never reached.
   const last = limit.cause === 'locked' ? limit.travel * 0.98 : limit.travel
   const points = sample(0, last, POINTS).map((x) => [x, force(x)] as const)
   return { points, at, limit: limit.travel }
