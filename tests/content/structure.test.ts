@@ -9,13 +9,13 @@ function filesUnder(folder: string): string[] {
 }
 
 const IMPORT =
-  /(?:import|export)\b[^'"`;]*?\bfrom\s*['"](\.[^'"]+)['"]|import\(\s*['"](\.[^'"]+)['"]\s*\)|^import\s+['"](\.[^'"]+)['"]/gm
+  /(?:import|export)\b[^'"`;]*?\bfrom\s*['"](\.[^'"]+)['"]|import\(\s*['"](\.[^'"]+)['"]\s*\)|^import\s+['"](\.[^'"]+)['"]|new URL\(\s*['"](\.[^'"]+)['"],\s*import\.meta\.url/gm
 
-/** Files that a file imports by a relative path, from the project's root; a template's imports, which lead nowhere here, are none. */
+/** Files that a file imports or starts as a worker by a relative path, from the project's root; a template's imports, which lead nowhere here, are none, nor is what is below `node_modules`. */
 function importsOf(file: string): string[] {
   return [...readFileSync(file, 'utf8').matchAll(IMPORT)]
-    .map((match) => path.join(path.dirname(file), match[1] ?? match[2] ?? match[3]!))
-    .filter((target) => existsSync(target))
+    .map((match) => path.join(path.dirname(file), match.slice(1).find((each) => each !== undefined)!))
+    .filter((target) => existsSync(target) && !target.startsWith('node_modules'))
 }
 
 const imports = new Map(
@@ -26,53 +26,71 @@ const imports = new Map(
 const roomOf = (file: string): string =>
   /^src\/([^/]+)/.exec(file)?.[1] ?? file.split('/').slice(0, 2).join('/')
 
-const CALCULATORS = ['calculators', 'drawing', 'machine', 'bikes', 'units', 'core']
-const SITE = ['site.ts', 'base.ts', 'styles']
-const LOGIC = [...CALCULATORS, 'checks', 'offline', 'record', 'jobs', 'search']
-
-/** Where each folder may point besides itself: core ← units ← bikes ← machine ← drawing ← calculators ← components ← pages. */
+/** Where each folder points besides itself: core ← units ← bikes ← machine ← drawing ← calculators ← components ← pages. */
 const ALLOWED: Record<string, readonly string[]> = {
   core: [],
-  units: ['core'],
+  units: [],
   bikes: ['units', 'core'],
   machine: ['bikes', 'units', 'core'],
-  drawing: ['machine', 'bikes', 'units', 'core'],
-  calculators: CALCULATORS,
-  checks: CALCULATORS,
+  drawing: ['machine', 'bikes', 'units'],
+  calculators: ['drawing', 'machine', 'bikes', 'units', 'core'],
+  checks: ['machine', 'bikes', 'units', 'core'],
   record: ['machine', 'bikes', 'units'],
-  jobs: ['record', 'machine', 'units'],
-  worksheet: CALCULATORS,
+  jobs: [],
+  worksheet: ['calculators', 'machine', 'bikes', 'units', 'core'],
   lesson: ['worksheet', 'machine', 'units', 'core'],
   room: [],
   offline: ['base.ts'],
-  search: ['offline', 'base.ts', 'styles'],
-  build: [...LOGIC, 'site.ts', 'base.ts'],
+  search: ['base.ts', 'styles', 'offline'],
   scripts: ['record', 'units'],
-  'components/calculator': [...CALCULATORS, 'offline', 'record'],
-  'components/prose': [...LOGIC, ...SITE, 'build', 'components/calculator', 'components/room'],
-  'components/procedure': [...LOGIC, ...SITE, 'build', 'components/calculator', 'components/prose'],
-  'components/record': [...LOGIC, ...SITE, 'components/calculator'],
-  'components/job': [
-    ...LOGIC,
-    ...SITE,
-    'build',
-    'components/calculator',
-    'components/prose',
-    'components/procedure',
-  ],
-  'components/room': [...CALCULATORS, 'worksheet', 'room'],
-  'components/lesson': [...CALCULATORS, ...SITE, 'lesson', 'worksheet', 'components/prose'],
-  'components/worksheet': [...CALCULATORS, ...SITE, 'worksheet'],
-  layouts: [...SITE, 'offline', 'search', 'units', 'components/prose'],
+  build: ['calculators', 'machine', 'bikes', 'units', 'core', 'checks', 'record', 'jobs', 'search', 'site.ts', 'styles', 'offline'],
+  'components/calculator': ['calculators', 'drawing', 'machine', 'bikes', 'units', 'record', 'offline'],
+  'components/room': ['calculators', 'drawing', 'machine', 'bikes', 'units', 'core', 'worksheet', 'room'],
+  'components/prose': ['calculators', 'drawing', 'machine', 'bikes', 'units', 'checks', 'build', 'site.ts', 'base.ts', 'styles', 'components/calculator', 'components/room'],
+  'components/procedure': ['calculators', 'drawing', 'machine', 'units', 'record', 'build', 'site.ts', 'components/prose', 'offline'],
+  'components/record': ['machine', 'bikes', 'units', 'record', 'components/calculator', 'offline'],
+  'components/job': ['calculators', 'machine', 'units', 'record', 'jobs', 'build', 'site.ts', 'components/calculator', 'components/procedure', 'offline'],
+  'components/lesson': ['units', 'lesson', 'worksheet', 'site.ts', 'components/prose'],
+  'components/worksheet': ['calculators', 'bikes', 'units', 'worksheet'],
+  layouts: ['units', 'search', 'site.ts', 'styles', 'components/prose'],
+  // pages put them together, and nothing points at a page
+  pages: ['calculators', 'drawing', 'machine', 'bikes', 'checks', 'record', 'jobs', 'worksheet', 'lesson', 'search', 'build', 'site.ts', 'base.ts', 'styles', 'layouts', 'content.config.ts', 'components/calculator', 'components/prose', 'components/procedure', 'components/record', 'components/job', 'components/lesson', 'components/worksheet'],
   'base.ts': [],
   'site.ts': ['base.ts'],
-  'content.config.ts': ['record', 'machine', 'units'],
+  'content.config.ts': [],
   styles: [],
 }
 
-test('every folder of src and components has its place in the chain; pages put them together', () => {
-  const rooms = new Set([...imports.keys()].map(roomOf))
-  expect([...rooms].filter((room) => room !== 'pages' && !Object.hasOwn(ALLOWED, room))).toEqual([])
+/** What each folder points at. */
+const pointsAt = (room: string): string[] =>
+  [...imports].filter(([file]) => roomOf(file) === room).flatMap(([, targets]) => targets.map(roomOf))
+
+test('every folder of src and components has its place in the chain', () => {
+  const rooms = [...readdirSync('src').filter((name) => name !== 'env.d.ts'), ...readdirSync('components').map((name) => `components/${name}`)]
+  expect(rooms.sort()).toEqual(Object.keys(ALLOWED).sort())
+})
+
+test('every arrow that is allowed is there, so that a new one is thought about', () => {
+  const idle = Object.entries(ALLOWED).flatMap(([room, all]) => all.filter((other) => !pointsAt(room).includes(other)).map((other) => `${room} → ${other}`))
+  expect(idle).toEqual([])
+})
+
+test('no calculator points into the folder of another', () => {
+  const folderOf = (file: string): string | undefined => /^src\/calculators\/([^/]+)\//.exec(file)?.[1]
+  const wrong = [...imports].flatMap(([file, targets]) => targets.filter((target) => folderOf(file) && folderOf(target) && folderOf(file) !== folderOf(target)).map((target) => `${file} → ${target}`))
+  expect(wrong).toEqual([])
+})
+
+test('a calculator’s statement needs none of its other parts, and its work none of its words or drawing', () => {
+  const parts: Record<string, RegExp> = { 'statement.ts': /(?:solve|remarks|away|worker|answer|worked|questions)\.ts$|\.tsx$/, 'solve.ts': /(?:remarks|away|worker|answer|worked|questions)\.ts$|\.tsx$/, 'remarks.ts': /(?:away|worker|answer|worked|questions)\.ts$|\.tsx$/ }
+  const wrong = [...imports].flatMap(([file, targets]) => targets.filter((target) => file.startsWith('src/calculators/') && parts[path.basename(file)]?.test(target)).map((target) => `${file} → ${target}`))
+  expect(wrong).toEqual([])
+})
+
+test('the logic of the bench book does not know where it is stored', () => {
+  const inStore = (file: string): boolean => file.startsWith('src/record/store/')
+  const wrong = [...imports].flatMap(([file, targets]) => targets.filter((target) => file.startsWith('src/record/') && !inStore(file) && inStore(target)).map((target) => `${file} → ${target}`))
+  expect(wrong).toEqual([])
 })
 
 describe.each(Object.entries(ALLOWED))('%s', (room, allowed) => {
