@@ -24,6 +24,10 @@ const [D5, D6, D7] = [701980252875 / 199316789632, -1453857185 / 822651844, 6999
 /** Writes the derivatives of the state y at time t into `slope`. */
 export type Derivatives = (t: number, y: Float64Array, slope: Float64Array) => void
 
+type Row = Float64Array
+/** The slopes at the seven stages of a step. */
+type Slopes = [Row, Row, Row, Row, Row, Row, Row]
+
 /** Steps through y' = f(t, y): try a step, look inside it, then accept it or try another. */
 class Stepper {
   /** the state at the start of the step */
@@ -64,15 +68,7 @@ class Stepper {
   attempt(t: number, h: number): number {
     const { f, y, end, stage } = this
     const n = y.length
-    const [k1, k2, k3, k4, k5, k6, k7] = this.slopes as [
-      Float64Array,
-      Float64Array,
-      Float64Array,
-      Float64Array,
-      Float64Array,
-      Float64Array,
-      Float64Array,
-    ]
+    const [k1, k2, k3, k4, k5, k6, k7] = this.slopes as Slopes
     this.step = h
     this.prepared = false
     for (let i = 0; i < n; i++) stage[i] = y[i]! + h * A21 * k1[i]!
@@ -114,15 +110,7 @@ class Stepper {
 
   private prepare(): void {
     const { y, end, step } = this
-    const [k1, , k3, k4, k5, k6, k7] = this.slopes as [
-      Float64Array,
-      Float64Array,
-      Float64Array,
-      Float64Array,
-      Float64Array,
-      Float64Array,
-      Float64Array,
-    ]
+    const [k1, , k3, k4, k5, k6, k7] = this.slopes as Slopes
     const [second, third, fourth] = this.bends as [Float64Array, Float64Array, Float64Array]
     for (let i = 0; i < y.length; i++) {
       const rise = end[i]! - y[i]!

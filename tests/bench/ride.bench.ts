@@ -1,46 +1,18 @@
 // Times one end over a bump (3 s, relative tolerance 1e-8) and a choice among 20 spring rates, warm, on one core.
 // Run it alone: node tests/bench/ride.bench.ts
-import {
-  chooseRate,
-  rideOver,
-  type Choice,
-  type End,
-  type Law,
-  type Profile,
-} from '../../src/core/index.ts'
+import { chooseRate, rideOver, type End, type Law, type Profile } from '../../src/core/index.ts'
 import { forkCurve, forkCurveForce } from '../../src/core/fork.ts'
-import { gassyBike as bike } from '../core/bikes.ts'
+import { frontEnd, gassyBike as bike, gassyChoice as choice, linear } from '../core/bikes.ts'
 
-const linear = (coefficient: number): Law => ({ kind: 'linear', coefficient })
 const digressive: Law = { kind: 'digressive', knee: { velocity: 0.1, force: 200 }, after: 800 }
 const bump: Profile = { kind: 'bump', height: 0.05, length: 0.5, speed: 15 }
-const end: End = {
-  sprungMass: 110,
-  unsprungMass: 14,
-  force: (x) => 300 + 18000 * x,
-  travel: 0.12,
-  tyreRate: 180000,
-  stopRate: 500000,
-  damper: { compression: linear(1100), rebound: linear(1100) },
-}
+const end = frontEnd(1100)
 const curve = forkCurve(bike.fork)
 const gassy: End = {
   ...end,
   force: (x) => forkCurveForce(curve, x),
   damper: { compression: linear(800), rebound: digressive },
 }
-const payload = [{ mass: 80, x: 0.55, z: 1.05 }]
-const choice: Choice = {
-  bike,
-  cases: {
-    static: {},
-    rider: { payload },
-    braking: { payload, deceleration: 6, gasState: { exponent: 1.4, from: 0.036 } },
-  },
-  target: { riderSag: 0.036, staticSag: [0.015, 0.025], reserve: 0.01 },
-  rates: Array.from({ length: 20 }, (_, i) => 5000 + 500 * i),
-}
-
 function time(name: string, run: () => unknown): void {
   for (let i = 0; i < 50; i++) run()
   const times = Array.from({ length: 101 }, () => {

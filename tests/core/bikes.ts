@@ -1,4 +1,13 @@
-import type { Bike, CoilGroup, Gas, LoadCase, Rear } from '../../src/core/index.ts'
+import type {
+  Bike,
+  Choice,
+  CoilGroup,
+  End,
+  Gas,
+  Law,
+  LoadCase,
+  Rear,
+} from '../../src/core/index.ts'
 
 /** A repeatable stream of numbers in 0…1 (mulberry32). */
 export function stream(start: number): () => number {
@@ -170,4 +179,33 @@ export function randomCase(next: () => number): { bike: Bike; loadCase: LoadCase
       : {}),
   }
   return { bike, loadCase, settle: Math.floor(next() * 3) - 1 }
+}
+
+/** A damper that grows evenly with speed [N·s/m]. */
+export const linear = (coefficient: number): Law => ({ kind: 'linear', coefficient })
+
+/** The front of a bike to ride over roads, its spring preloaded by 300 N, with damping [N·s/m] both ways. */
+export const frontEnd = (compression: number, rebound = compression): End => ({
+  sprungMass: 110,
+  unsprungMass: 14,
+  force: (x) => 300 + 18000 * x,
+  travel: 0.12,
+  tyreRate: 180000,
+  stopRate: 500000,
+  damper: { compression: linear(compression), rebound: linear(rebound) },
+})
+
+/** Aboard the bike with gas. */
+export const gassyPayload = [{ mass: 80, x: 0.55, z: 1.05 }]
+
+/** A choice among twenty rates for the bike with gas. */
+export const gassyChoice: Choice = {
+  bike: gassyBike,
+  cases: {
+    static: {},
+    rider: { payload: gassyPayload },
+    braking: { payload: gassyPayload, deceleration: 6, gasState: { exponent: 1.4, from: 0.036 } },
+  },
+  target: { riderSag: 0.036, staticSag: [0.015, 0.0243], reserve: 0.005 },
+  rates: Array.from({ length: 20 }, (_, i) => 5000 + 500 * i),
 }

@@ -5,20 +5,14 @@ import { type Choice, chooseRate, type RateRow } from '../../src/core/choose.ts'
 import { forkLimit } from '../../src/core/fork.ts'
 import { rampOvershoot } from '../../src/core/overshoot.ts'
 import { solveStance } from '../../src/core/stance.ts'
-import { gassyBike as bike, gassyLeg as leg } from './bikes.ts'
+import {
+  gassyBike as bike,
+  gassyChoice as choice,
+  gassyLeg as leg,
+  gassyPayload as payload,
+} from './bikes.ts'
 import { expectRefusal, expectWithin } from './tolerance.ts'
 
-const payload = [{ mass: 80, x: 0.55, z: 1.05 }]
-const choice: Choice = {
-  bike,
-  cases: {
-    static: {},
-    rider: { payload },
-    braking: { payload, deceleration: 6, gasState: { exponent: 1.4, from: 0.036 } },
-  },
-  target: { riderSag: 0.036, staticSag: [0.015, 0.0243], reserve: 0.005 },
-  rates: Array.from({ length: 20 }, (_, i) => 5000 + 500 * i),
-}
 const one = (change: Partial<Choice>): RateRow => {
   const [row] = chooseRate({ ...choice, ...change })
   if (!row) throw new Error('no row')

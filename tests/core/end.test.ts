@@ -3,23 +3,15 @@ import { STANDARD_GRAVITY } from '../../src/core/constants.ts'
 import type { Law } from '../../src/core/damper.ts'
 import { type End, motionOf } from '../../src/core/end.ts'
 import { roadOf } from '../../src/core/road.ts'
+import { frontEnd, linear } from './bikes.ts'
 import { expectRefusal, expectWithin, rounding } from './tolerance.ts'
 
-const linear = (coefficient: number): Law => ({ kind: 'linear', coefficient })
 const digressive = (velocity: number): Law => ({
   kind: 'digressive',
   knee: { velocity, force: 200 },
   after: 600,
 })
-const end: End = {
-  sprungMass: 110,
-  unsprungMass: 14,
-  force: (x) => 300 + 18000 * x,
-  travel: 0.12,
-  tyreRate: 180000,
-  stopRate: 500000,
-  damper: { compression: linear(700), rebound: linear(1500) },
-}
+const end = frontEnd(700, 1500)
 const rest = (110 * STANDARD_GRAVITY - 300) / 18000
 /** A road that is 10 mm up from time 0 on. */
 const up = roadOf({ kind: 'step', height: 0.01, length: 0, speed: 1 })

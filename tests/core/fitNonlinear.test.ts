@@ -5,6 +5,7 @@ import { REFERENCE_CURVES } from '../../src/checks/curves.ts'
 import { type CurveToFit, DomainError, fitLine, fitNonlinear } from '../../src/core/index.ts'
 import { near, same } from './near.ts'
 import { expectRefusal } from './tolerance.ts'
+import { cloud } from './draws.ts'
 
 interface ReferenceSet {
   start1: number[]
@@ -75,13 +76,6 @@ describe('NIST StRD, nonlinear regression', () => {
 })
 
 const line: CurveToFit<number>['model'] = ([a = 0, b = 0], x) => a + b * x
-const point = fc.tuple(
-  fc.double({ min: -100, max: 100, noNaN: true }),
-  fc.double({ min: -100, max: 100, noNaN: true }),
-)
-const cloud = fc
-  .array(point, { minLength: 3, maxLength: 20 })
-  .filter((points) => Math.max(...points.map(([x]) => x)) - Math.min(...points.map(([x]) => x)) > 1)
 
 test('fitNonlinear(…) of a straight line is fitLine(…), errors and covariance too', () => {
   fc.assert(

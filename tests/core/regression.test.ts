@@ -4,6 +4,7 @@ import { linearRegression, rSquared } from 'simple-statistics'
 import { describe, expect, test } from 'vitest'
 import { type DataPoint, fitLine, fitThroughOrigin } from '../../src/core/index.ts'
 import { near, same } from './near.ts'
+import { cloud } from './draws.ts'
 
 const file = JSON.parse(readFileSync(new URL('data/line-fits.json', import.meta.url), 'utf8'))
 const pairs = (x: number[], y: number[]): DataPoint[] =>
@@ -51,14 +52,6 @@ test('fitLine(…) gives the calibration line of JCGM 100:2008, H.3, and predict
   near(fit.predict(10).value, expected.b30, 5e-5)
   near(fit.predict(10).error, expected.u_b30, 5e-5)
 })
-
-const point = fc.tuple(
-  fc.double({ min: -100, max: 100, noNaN: true }),
-  fc.double({ min: -100, max: 100, noNaN: true }),
-)
-const cloud = fc
-  .array(point, { minLength: 3, maxLength: 20 })
-  .filter((points) => Math.max(...points.map(([x]) => x)) - Math.min(...points.map(([x]) => x)) > 1)
 
 test('fitLine(…) agrees with simple-statistics on random clouds', () => {
   fc.assert(

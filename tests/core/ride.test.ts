@@ -8,6 +8,7 @@ import { motionOf } from '../../src/core/end.ts'
 import { stepFactor, stepper } from '../../src/core/integrate.ts'
 import { type End, type Profile, rideOver } from '../../src/core/ride.ts'
 import { roadOf } from '../../src/core/road.ts'
+import { frontEnd, linear } from './bikes.ts'
 import { expectRefusal, expectWithin, rounding } from './tolerance.ts'
 
 // odex 2 holds TypeScript sources that a strict check would read too, so it comes in untyped.
@@ -25,17 +26,8 @@ interface Odex {
 }
 const { Solver } = createRequire(import.meta.url)('odex') as { Solver: new (n: number) => Odex }
 
-const linear = (coefficient: number): Law => ({ kind: 'linear', coefficient })
 const digressive: Law = { kind: 'digressive', knee: { velocity: 0.1, force: 200 }, after: 600 }
-const end: End = {
-  sprungMass: 110,
-  unsprungMass: 14,
-  force: (x) => 300 + 18000 * x,
-  travel: 0.12,
-  tyreRate: 180000,
-  stopRate: 500000,
-  damper: { compression: linear(1100), rebound: linear(1100) },
-}
+const end = frontEnd(1100)
 const step: Profile = { kind: 'step', height: 0.02, length: 0, speed: 10 }
 const bump: Profile = { kind: 'bump', height: 0.05, length: 0.5, speed: 15 }
 const waves: Profile = { kind: 'waves', height: 0.01, length: 5, speed: 10 }

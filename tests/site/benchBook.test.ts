@@ -1,7 +1,6 @@
 import { spawn } from 'node:child_process'
 import { mkdtempSync, readFileSync } from 'node:fs'
 import path from 'node:path'
-import axe from 'axe-core'
 import { chromium } from 'playwright-core'
 import type { BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
@@ -12,6 +11,7 @@ import type { Book } from '../../src/record/book.ts'
 import { bikes, jobs, putRecord } from './bookRecords.ts'
 import { findChromium, openSite } from './browser.ts'
 import type { Site } from './browser.ts'
+import { violations } from './accessible.ts'
 
 /* The bench book in a real browser: kept, shared by tabs, damaged, refused, sent as a file, and used in a calculator. */
 
@@ -50,16 +50,6 @@ async function write(figure: string, value: string, plusMinus = ''): Promise<voi
   await row.locator('input[name="plusMinus"]').fill(plusMinus)
   await row.locator('[data-do="save-figure"]').click()
   await page.locator(`[data-bike-figure="${figure}"][data-si]`).waitFor()
-}
-async function violations(): Promise<string[]> {
-  await page.evaluate(axe.source)
-  return page.evaluate(async () => {
-    const checker = (window as unknown as { axe: typeof axe }).axe
-    const { violations: found } = await checker.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    })
-    return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`))
-  })
 }
 
 describe('the book is kept', () => {
@@ -196,7 +186,7 @@ describe('the book is damaged or refused', () => {
       .getByRole('button', { name: 'Take it out of the book' })
       .click()
     await soon(() => page.locator('[data-bad-record]').count()).toBe(1)
-    expect(await violations()).toEqual([])
+    expect(await violations(page)).toEqual([])
   })
 
   test('where the browser keeps nothing the page works on, and says so', async () => {
@@ -330,7 +320,7 @@ describe('a rider’s bike', () => {
     expect(
       Number(await page.locator('[data-bike-figure="frontScale"]').getAttribute('data-si')),
     ).toBeCloseTo(988.51, 2)
-    expect(await violations()).toEqual([])
+    expect(await violations(page)).toEqual([])
 
     await open('/calculators/sag/')
     expect(await page.locator('[data-bike-chosen]').textContent()).toBe('Blue roadster')

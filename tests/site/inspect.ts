@@ -1,6 +1,6 @@
-import axe from 'axe-core'
-import type { BrowserContext, Page } from 'playwright-core'
+import type { BrowserContext } from 'playwright-core'
 import type { Site } from './browser.ts'
+import { violations } from './accessible.ts'
 
 /* A page as it is in the browser: whether it passes the accessibility checker, what it logs, and what it asks of other origins. */
 
@@ -25,26 +25,6 @@ function watch(site: Site, context: BrowserContext, address: () => string, fault
       !request.url().startsWith('blob:')
     )
       faults.push({ page: address(), fault: `left the origin: ${request.url()}` })
-  })
-}
-
-async function violations(page: Page): Promise<string[]> {
-  // the checker runs as a page script; evaluating it is not subject to the page's policy
-  await page.evaluate(axe.source)
-  return page.evaluate(async () => {
-    const checker = (window as unknown as { axe: typeof axe }).axe
-    const { violations: found } = await checker.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-      // what passes is not listed, and style sheets are not fetched a second time: both only take time
-      resultTypes: ['violations'],
-      preload: false,
-    })
-    return found.flatMap((violation) =>
-      violation.nodes.map(
-        (node) =>
-          `${violation.id}: ${node.target.join(' ')} – ${node.failureSummary?.split('\n')[1]?.trim() ?? ''}`,
-      ),
-    )
   })
 }
 

@@ -1,9 +1,9 @@
-import axe from 'axe-core'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
 import type { BrowserContextOptions, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { openSite } from './browser.ts'
 import type { Site } from './browser.ts'
+import { violations } from './accessible.ts'
 
 /* The card for new fork springs in a browser and on paper. */
 
@@ -220,13 +220,7 @@ describe('the card', () => {
       query,
       async (page) => {
         await page.locator('[data-bar-next]').waitFor()
-        await page.evaluate(axe.source)
-        const faults = await page.evaluate(async () =>
-          (await (window as unknown as { axe: typeof axe }).axe.run()).violations.map(
-            ({ id, nodes }) => `${id}: ${nodes[0]?.html}`,
-          ),
-        )
-        expect(faults).toEqual([])
+        expect(await violations(page)).toEqual([])
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(width)
       },
       { viewport: { width, height: 740 } },
@@ -319,13 +313,7 @@ test('every other card has no fault that axe finds, no sideways scroll at 360 px
       await page.keyboard.press('Space')
       expect(await radio.isChecked(), card).toBe(true)
       expect(new URL(page.url()).search, card).not.toBe('')
-      await page.evaluate(axe.source)
-      const faults = await page.evaluate(async () =>
-        (await (window as unknown as { axe: typeof axe }).axe.run()).violations.map(
-          ({ id, nodes }) => `${id}: ${nodes[0]?.html}`,
-        ),
-      )
-      expect(faults, card).toEqual([])
+      expect(await violations(page), card).toEqual([])
       expect(await page.evaluate(() => document.documentElement.scrollWidth), card).toBe(360)
     }
   })

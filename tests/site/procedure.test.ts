@@ -1,10 +1,10 @@
-import axe from 'axe-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import type { BrowserContext, Page } from 'playwright-core'
 import { listed, procedures } from '../content/entries.ts'
 import { openSite } from './browser.ts'
 import type { Site } from './browser.ts'
 import { jobs, putRecord } from './bookRecords.ts'
+import { violations } from './accessible.ts'
 
 /** What a reader sets beside the readings, where more than two of them go to the sag calculator. */
 const WINDOW = ['sag.windowLow', 'sag.windowHigh']
@@ -46,17 +46,6 @@ const inOrder = procedures()
 const box = (step: string) => page.locator(`#${step} [data-tick]`)
 const field = (reading: string, index = 0) =>
   page.locator(`[data-reading="${reading}"] [data-box="${index}"]`)
-
-async function violations(): Promise<string[]> {
-  await page.evaluate(axe.source)
-  return page.evaluate(async () => {
-    const checker = (window as unknown as { axe: typeof axe }).axe
-    const { violations: found } = await checker.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    })
-    return found.flatMap(({ id, nodes }) => nodes.map((node) => `${id}: ${node.target.join(' ')}`))
-  })
-}
 
 describe('a procedure', () => {
   test('keeps ticks and readings over a reload, as they were typed', async () => {
@@ -334,7 +323,7 @@ describe('a procedure', () => {
     await field('frontTravel').fill('x')
     await field('frontTravel').blur()
     await page.getByRole('button', { name: 'Start again' }).click()
-    expect(await violations()).toEqual([])
+    expect(await violations(page)).toEqual([])
   })
 
   test('is a printed form without JavaScript', async () => {

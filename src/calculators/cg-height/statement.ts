@@ -1,3 +1,4 @@
+import { lengthInput } from '../../machine/inputs/length.ts'
 import { defineStatement } from '../../machine/statement.ts'
 
 const load = (label: string, standard: number, hint: string) =>
@@ -14,13 +15,7 @@ const load = (label: string, standard: number, hint: string) =>
   }) as const
 const lengthOf = (label: string, range: readonly [number, number], standard: number) =>
   ({
-    kind: 'quantity',
-    label,
-    quantity: 'length',
-    unit: 'mm',
-    range,
-    step: 1,
-    default: standard,
+    ...lengthInput(label, range, standard),
     procedure: 'measure-geometry',
     more: true,
   }) as const

@@ -1,17 +1,7 @@
+import { lengthInput } from '../../machine/inputs/length.ts'
 import { defineStatement } from '../../machine/statement.ts'
 
 const USUAL = 'common practice for road bikes, no published source'
-
-const length = (label: string, range: readonly [number, number], standard: number) =>
-  ({
-    kind: 'quantity',
-    label,
-    quantity: 'length',
-    unit: 'mm',
-    range,
-    step: 1,
-    default: standard,
-  }) as const
 
 const teeth = (label: string, range: readonly [number, number], standard: number) =>
   ({
@@ -27,46 +17,46 @@ const teeth = (label: string, range: readonly [number, number], standard: number
 
 const inputs = {
   slack: {
-    ...length('Slack read at mid-run', [0, 120], 35),
+    ...lengthInput('Slack read at mid-run', [0, 120], 35),
     hint: 'The lower run moved down and up by hand, at its middle, at the tightest link: all of the movement. Engine off, in neutral.',
     procedure: 'set-rear-preload',
   },
   at: {
-    ...length('Travel used at that reading', [0, 350], 20),
+    ...lengthInput('Travel used at that reading', [0, 350], 20),
     hint: '0 with the wheel hanging. On its wheels, the sag of the bike alone.',
     procedure: 'measure-rear-sag',
   },
   raise: {
-    ...length('Back raised since, at the axle', [-40, 40], 10),
+    ...lengthInput('Back raised since, at the axle', [-40, 40], 10),
     hint: 'By a longer or shorter shock. Below 0 for lowered. Preload moves the sag instead: change the travel used.',
   },
   armLength: {
-    ...length('Swing arm, pivot to axle', [350, 750], 570),
+    ...lengthInput('Swing arm, pivot to axle', [350, 750], 570),
     hint: 'Between the centres, with the axle where the chain is adjusted now.',
   },
   axleBelow: {
-    ...length('Axle below the pivot, wheel hanging', [-50, 250], 90),
+    ...lengthInput('Axle below the pivot, wheel hanging', [-50, 250], 90),
     hint: 'Heights of both centres above a level floor, subtracted.',
     more: true,
     typical: [60, 120],
     typicalFrom: USUAL,
   },
   sprocketAhead: {
-    ...length('Engine sprocket ahead of the pivot', [-40, 200], 75),
+    ...lengthInput('Engine sprocket ahead of the pivot', [-40, 200], 75),
     hint: 'Between the centres, along the floor.',
     more: true,
     typical: [60, 95],
     typicalFrom: USUAL,
   },
   sprocketAbove: {
-    ...length('Engine sprocket above the pivot', [-80, 80], 5),
+    ...lengthInput('Engine sprocket above the pivot', [-80, 80], 5),
     hint: 'Below 0 where it is lower.',
     more: true,
     typical: [-10, 20],
     typicalFrom: USUAL,
   },
   travel: {
-    ...length('Full wheel travel', [50, 350], 130),
+    ...lengthInput('Full wheel travel', [50, 350], 130),
     more: true,
     typical: [110, 150],
     typicalFrom: USUAL,

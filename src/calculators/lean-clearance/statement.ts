@@ -1,55 +1,45 @@
+import { lengthInput } from '../../machine/inputs/length.ts'
 import { defineStatement } from '../../machine/statement.ts'
 import { luggageMass, passengerMass, riderMass } from '../../machine/inputs/wholeBike.ts'
-
-const length = (label: string, range: readonly [number, number], standard: number) =>
-  ({
-    kind: 'quantity',
-    label,
-    quantity: 'length',
-    unit: 'mm',
-    range,
-    step: 1,
-    default: standard,
-  }) as const
 
 const inputs = {
   bike: { kind: 'bike', label: 'Bike', default: 'middleweight-roadster' },
   height: {
-    ...length('Height of the part, bike upright', [60, 600], 300),
+    ...lengthInput('Height of the part, bike upright', [60, 600], 300),
     hint: 'From the floor to its lowest edge, with the rider aboard, a helper holding the bike and nobody else on it.',
     procedure: 'change-ride-height',
   },
   halfWidth: {
-    ...length('Out from the middle of the bike', [50, 600], 360),
+    ...lengthInput('Out from the middle of the bike', [50, 600], 360),
     hint: 'From the middle of the tyre to the same edge, along the floor.',
   },
   passenger: { ...passengerMass, default: 70 },
   luggage: { ...luggageMass, more: true },
   rider: { ...riderMass, more: true },
   rearPreload: {
-    ...length('Rear preload added for the load', [-10, 20], 0),
+    ...lengthInput('Rear preload added for the load', [-10, 20], 0),
     hint: 'At the spring, not at the wheel.',
     more: true,
     procedure: 'set-rear-preload',
   },
   rearRaise: {
-    ...length('Back raised, at the axle', [-40, 40], 0),
+    ...lengthInput('Back raised, at the axle', [-40, 40], 0),
     hint: 'By a longer shock. Below 0 for lowered.',
     more: true,
   },
   tubeRaise: {
-    ...length('Fork tubes slid up', [-20, 20], 0),
+    ...lengthInput('Fork tubes slid up', [-20, 20], 0),
     hint: 'Through the yokes, which lowers the front.',
     more: true,
     procedure: 'change-ride-height',
   },
   ahead: {
-    ...length('Part ahead of the rear axle', [-300, 1500], 620),
+    ...lengthInput('Part ahead of the rear axle', [-300, 1500], 620),
     hint: 'Along the floor.',
     more: true,
   },
   crown: {
-    ...length('Radius of the tyres’ crown', [0, 130], 70),
+    ...lengthInput('Radius of the tyres’ crown', [0, 130], 70),
     hint: 'About half the tyre’s width on a road tyre.',
     more: true,
     typical: [50, 90],

@@ -1,3 +1,4 @@
+import { lengthInput } from '../../machine/inputs/length.ts'
 import type { QuantityInput } from '../../machine/statement.ts'
 import {
   luggageMass,
@@ -67,13 +68,7 @@ const scaleLength = (
   procedure: string,
 ) =>
   ({
-    kind: 'quantity',
-    label,
-    quantity: 'length',
-    unit: 'mm',
-    range,
-    step: 1,
-    default: standard,
+    ...lengthInput(label, range, standard),
     more: true,
     when: { from: 'scales' },
     procedure,
