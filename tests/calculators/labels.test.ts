@@ -46,9 +46,13 @@ function anyOf(words: readonly string[]): RegExp {
   return new RegExp(escaped.join('|') || '(?!)', 'gi')
 }
 
+/** A state of the search takes long, so that the record's have to do. */
+const SLOW = 'find-change'
+
 /** States that give results: those of the record, and random ones. */
 function* states(definition: WholeCalculator): Generator<Given> {
   for (const { given } of readKept()[definition.id] ?? []) yield given
+  if (definition.id === SLOW) return
   let left = STATES
   for (const given of randomStates(definition, 100 * STATES, 77)) {
     if (left === 0) return
