@@ -25,6 +25,7 @@ export const further = [
   { name: 'Checks', address: 'checks/' },
   { name: 'Sources', address: 'sources/' },
   { name: 'Accessibility', address: 'accessibility/' },
+  { name: 'What is kept', address: 'privacy/' },
   { name: 'Editions', address: 'editions/' },
   { name: 'Licences', address: 'licences/' },
 ] as const

@@ -1,4 +1,5 @@
 import { mkdirSync } from 'node:fs'
+import axe from 'axe-core'
 import { parseHTML } from 'linkedom'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
@@ -67,6 +68,18 @@ const editionsKept = (page: Page): Promise<(string | undefined)[]> =>
     const texts = await Promise.all(pages.map(async (each) => (await cache.match(each))!.text()))
     return [...new Set(texts.map((text) => /name="edition" content="(\w+)"/.exec(text)?.[1]))]
   })
+/** What axe finds on the page as it is now. */
+async function faultsOf(page: Page): Promise<string[]> {
+  await page.evaluate(axe.source)
+  return page.evaluate(async () => {
+    const { violations } = await (window as unknown as { axe: typeof axe }).axe.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+    })
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ target }) => `${id}: ${target.join(' ')}`),
+    )
+  })
+}
 async function keepWhole(page: Page): Promise<void> {
   await open(page, '/record/')
   const button = page.locator('[data-do="keep-offline"]')
@@ -140,6 +153,23 @@ describe('the whole site kept', () => {
   })
 })
 
+describe('keeping the whole site', () => {
+  test('is offered once a bike is saved, and no more after “Not now”', async () => {
+    const page = await fresh()
+    await open(page, '/record/')
+    await page.locator('[data-do="keep-offline"]').waitFor()
+    expect(await page.locator('[data-offline-offer]').count()).toBe(0)
+    await page.locator('[data-do="add-bike"]').click()
+    await page.locator('[data-offline-offer] a[href="#offline"]').waitFor()
+    expect(await faultsOf(page)).toEqual([])
+    await page.locator('[data-do="offline-later"]').click()
+    await page.locator('[data-offline-offer]').waitFor({ state: 'detached' })
+    await page.reload()
+    await page.locator('[data-do="keep-offline"]').waitFor()
+    expect(await page.locator('[data-offline-offer]').count()).toBe(0)
+  })
+})
+
 describe('a new edition', () => {
   test('is offered and loaded on request, never in the middle of a job, and leaves the book as it was', async () => {
     const page = await fresh()
@@ -169,12 +199,14 @@ describe('a new edition', () => {
     const load = page.locator('[data-new-edition] [data-do="load-edition"]')
     await load.waitFor()
     expect(await describes(page)).toContain(OLD)
+    expect(await faultsOf(page)).toEqual([])
     // a job that is gone on with meanwhile holds it up again
     const again = await context.newPage()
     await open(again, SAG)
-    await soon(() => again.evaluate(async () => (await navigator.locks.query()).held?.length)).toBe(
-      1,
-    )
+    await soon(async () => {
+      const { held = [] } = await again.evaluate(() => navigator.locks.query())
+      return held.map(({ name, mode }) => `${mode} ${name}`)
+    }).toContain('shared witness-mark.at-work')
     await load.click()
     await page.locator('[data-new-edition] [role="status"]', { hasText: 'under way' }).waitFor()
     await again.close()
