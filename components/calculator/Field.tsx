@@ -165,6 +165,7 @@ const shown = ({ id, state }: FieldProps<Input>): unknown[] => [
   state.given[id],
   state.typed[id],
   state.errors[id],
+  state.asked[id],
   state.origins[id],
   state.evaluation.problems[id],
   state.choice,

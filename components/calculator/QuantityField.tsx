@@ -4,7 +4,7 @@ import type { QuantityInput } from '../../src/machine/statement.ts'
 import { fieldSymbol } from '../../src/machine/fields.ts'
 import { displayUnit } from '../../src/units/choice.ts'
 import { convert } from '../../src/units/units.ts'
-import { describedBy, FieldNotes, OriginMark } from './FieldNotes.tsx'
+import { describedBy, FieldNotes, Offers, OriginMark } from './FieldNotes.tsx'
 import type { FieldProps } from './fieldProps.ts'
 import { Range } from './Range.tsx'
 import { fieldText, sliderScale, stepped } from './steps.ts'
@@ -24,7 +24,8 @@ export function QuantityField({
     state.typed[id] ?? (number === undefined ? '' : fieldText(input, number, state.choice))
   const error = state.errors[id] ?? state.evaluation.problems[id]
   const field = `${prefix}-${id}`
-  const notes = { field, hint: input.hint, error, origin: state.origins[id] }
+  const { note, offers = [] } = state.asked[id] ?? {}
+  const notes = { field, hint: input.hint, error, note, origin: state.origins[id] }
   const symbol = fieldSymbol(input, state.choice)
   const step = (direction: 1 | -1): void =>
     state.set(id, stepped(input, number ?? input.range[0], direction, state.choice))
@@ -62,7 +63,10 @@ export function QuantityField({
       {number !== undefined && !input.more && !state.readings.includes(id) && (
         <Slider id={id} input={input} state={state} value={number} />
       )}
-      <FieldNotes field={field} hint={input.hint} error={error} />
+      <FieldNotes {...notes} />
+      {offers.length > 0 && (
+        <Offers offers={offers} take={(other) => (state.set(id, other), state.focus(field))} />
+      )}
       {input.typical && <NotKnown id={id} input={input} state={state} field={field} />}
     </div>
   )

@@ -1,4 +1,5 @@
 import { encodeLink } from '../../src/machine/link.ts'
+import { setIn } from './stand.ts'
 import type { CalculatorState } from './useCalculator.ts'
 
 /** The address of a card's state, or why there is none. */
@@ -8,12 +9,16 @@ export type CardLink = { href: string } | { problem: string }
 export const NO_PUBLIC_ADDRESS =
   'A code needs a link with the site’s public address, and this site was built without one. Whoever publishes it sets SITE_URL when building.'
 
-type Linked = Pick<CalculatorState, 'definition' | 'given' | 'linked' | 'base' | 'publicAddress'>
+type Linked = Pick<
+  CalculatorState,
+  'definition' | 'given' | 'linked' | 'base' | 'publicAddress' | 'choice' | 'origins'
+>
 
 /** The link to a state: at the site's public address, or where the site has none at the address of the page in sight, `here`. */
 export function linkOf(state: Linked, here: string): CardLink {
   try {
-    const query = encodeLink(state.definition, state.given, state.linked)
+    const { definition, given, linked, choice, origins } = state
+    const query = encodeLink(definition, given, linked, { choice, named: setIn(given, origins) })
     const site = state.publicAddress ?? new URL(state.base, here)
     return { href: new URL(`calculators/${state.definition.id}/?${query}`, site).href }
   } catch (error) {

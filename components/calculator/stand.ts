@@ -31,6 +31,10 @@ export function openingStand(given: Given, held: Given | null): Stand {
   }
 }
 
+/** Inputs whose values are not the example's: the reader set them, or they came with a link or from a bike. */
+export const setIn = (given: Given, origins: Origins): string[] =>
+  Object.keys(given).filter((id) => origins[id] !== 'example')
+
 /** Whose the values are that a link opens: those that it names are its sender's, the rest the example's. Null where the address names none. */
 export function linkOrigins(definition: CardStatement, search: string): Origins | null {
   const query = new URLSearchParams(search)

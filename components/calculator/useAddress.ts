@@ -1,7 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Calculator } from '../../src/machine/calculator.ts'
 import { decodeLink, encodeLink } from '../../src/machine/link.ts'
-import { keptOrigins, linkOrigins } from './stand.ts'
+import type { UnitChoice } from '../../src/units/choice.ts'
+import { keptOrigins, linkOrigins, setIn } from './stand.ts'
 import type { Mode, Stand } from './stand.ts'
 
 /** How long values stand still before the address follows them [ms]: browsers refuse replacements by the dozen. */
@@ -11,6 +12,7 @@ interface Stands {
   initial: Stand
   stand: Stand
   setStand(stand: Stand): void
+  choice: UnitChoice
 }
 
 /** Takes the values of the link that opened the page, and keeps the address true to what a calculator's page shows. Gives what of the link could not be used. */
@@ -18,7 +20,7 @@ export function useAddress(
   definition: Calculator,
   bikes: readonly string[],
   mode: Mode,
-  { initial, stand, setStand }: Stands,
+  { initial, stand, setStand, choice }: Stands,
 ): [problems: readonly string[], set: (problems: readonly string[]) => void] {
   const [problems, setProblems] = useState<readonly string[]>([])
   // what the address tells as it stands: a link is rewritten only once the card shows something else
@@ -34,22 +36,32 @@ export function useAddress(
     setStand(told.current)
   }, [])
   const { given, held } = stand
+  const shown = useRef(choice)
   useEffect(() => {
-    if (mode !== 'page' || (given === told.current.given && held === told.current.held)) return
+    if (mode !== 'page') return
+    const sameUnits = shown.current === choice || location.search === ''
+    shown.current = choice
+    if (given === told.current.given && held === told.current.held && sameUnits) return
     const later = setTimeout(() => {
       told.current = stand
       if (given === initial.given && held === initial.held) replace(location.pathname, null)
-      else writeAddress(definition, stand)
+      else writeAddress(definition, stand, choice)
     }, ADDRESS_DELAY)
     return () => clearTimeout(later)
-  }, [given, held])
+  }, [given, held, choice])
   return [problems, setProblems]
 }
 
 /** Keeps the address true to what the page shows, so that copying it from the browser works too. */
-function writeAddress(definition: Calculator, { given, held, origins }: Stand): void {
+function writeAddress(
+  definition: Calculator,
+  { given, held, origins }: Stand,
+  choice: UnitChoice,
+): void {
   try {
-    replace(`?${encodeLink(definition, given, held)}`, { origins })
+    replace(`?${encodeLink(definition, given, held, { choice, named: setIn(given, origins) })}`, {
+      origins,
+    })
   } catch {
     // too long for a link, or too many replacements in a row: the page works on, "Copy link" says why
   }

@@ -117,11 +117,9 @@ export function useCalculator(definition: Calculator, props: CardProps): Calcula
   const change = (update: (now: Stand) => Partial<Stand>, key: string): void =>
     history.change((now) => ({ ...now, ...update(now) }), key)
   const [ownBikes, offerBikes] = useState<readonly OwnBike[]>([])
-  const [linkProblems, setLinkProblems] = useAddress(definition, Object.keys(bikes), mode, {
-    initial,
-    stand,
-    setStand: history.replace,
-  })
+  const stands = { initial, stand, setStand: history.replace, choice }
+  const ids = Object.keys(bikes)
+  const [linkProblems, setLinkProblems] = useAddress(definition, ids, mode, stands)
   const fields = useFields(definition, choice, {
     touch: (id) => change((now) => touched(now, id, mode, definition.exampleBaseline === true), id),
     change: (update, id) => change(({ given }) => ({ given: update(given) }), id),

@@ -2,7 +2,10 @@ import { useEffect, useState } from 'preact/hooks'
 import type { Given, GivenValue } from '../../src/machine/given.ts'
 import type { CardStatement } from '../../src/machine/statement.ts'
 import { readQuantity } from '../../src/machine/fields.ts'
+import type { FieldReading } from '../../src/machine/fields.ts'
 import type { UnitChoice } from '../../src/units/choice.ts'
+import { quantityOf, useAsked } from './useAsked.ts'
+import type { Asked } from './useAsked.ts'
 
 type Texts = Readonly<Record<string, string>>
 
@@ -11,6 +14,7 @@ export interface Fields {
   typed: Texts
   /** what is wrong in a field that the reader has left */
   errors: Texts
+  asked: Readonly<Record<string, Asked>>
   set(id: string, value: GivenValue | undefined): void
   type(id: string, text: string): void
   leave(id: string): void
@@ -30,7 +34,7 @@ function readTyped(
   id: string,
   text: string,
   choice: UnitChoice,
-): ReturnType<typeof readQuantity> | null {
+): FieldReading | null {
   const input = definition.inputs[id]
   if (input === undefined) return null
   if (input.kind === 'quantity') return readQuantity(input, text, choice)
@@ -55,7 +59,15 @@ export function useFields(
 ): Fields {
   const [typed, setTyped] = useState<Texts>({})
   const [errors, setErrors] = useState<Texts>({})
+  const asking = useAsked(definition, choice)
+  const wrong = (id: string, problem: string): void =>
+    setErrors((now) => (problem === '' ? without(now, id) : { ...now, [id]: problem }))
+  const take = (id: string, value: GivenValue | undefined): void => {
+    wrong(id, '')
+    change((now) => withValue(now, id, value), id)
+  }
   const clear = (): void => {
+    asking.clear()
     setTyped({})
     setErrors({})
   }
@@ -64,26 +76,39 @@ export function useFields(
   return {
     typed,
     errors,
+    asked: asking.asked,
     clear,
     set(id, value) {
+      asking.shows(id, '')
+      asking.forget(id)
       touch(id)
       setTyped((now) => without(now, id))
-      setErrors((now) => without(now, id))
-      change((now) => withValue(now, id, value), id)
+      take(id, value)
     },
     type(id, text) {
+      asking.shows(id, text)
+      asking.forget(id)
       touch(id)
       setTyped((now) => ({ ...now, [id]: text }))
       const reading = readTyped(definition, id, text, choice)
-      if (reading === null || 'problem' in reading) return
-      setErrors((now) => without(now, id))
-      change((now) => withValue(now, id, reading.value), id)
+      if (reading !== null && !('problem' in reading)) return take(id, reading.value)
+      asking.ask(id, ({ reading: written, note }) => {
+        if ('problem' in written) return
+        asking.tell(id, { offers: [], note })
+        take(id, written.value)
+      })
     },
     leave(id) {
       const text = typed[id]
       const reading = text === undefined ? null : readTyped(definition, id, text, choice)
-      if (reading !== null && 'problem' in reading)
-        setErrors((now) => ({ ...now, [id]: reading.problem }))
+      if (reading === null) return
+      const failed = 'problem' in reading
+      if (failed && asking.asked[id] === undefined) wrong(id, reading.problem)
+      if (failed || quantityOf(definition, id)?.oneLeg)
+        asking.ask(id, (written) => {
+          asking.tell(id, written)
+          wrong(id, 'problem' in written.reading ? written.reading.problem : '')
+        })
     },
   }
 }

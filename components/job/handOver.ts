@@ -49,8 +49,8 @@ function marksAddress(sheet: HTMLElement, given: Readonly<Record<string, number>
   const held = document.querySelector<HTMLElement>('[data-carry="marks"]')?.dataset['statement']
   if (!site || !held) return null
   const statement = JSON.parse(held) as CardStatement
-  const query = new URLSearchParams(encodeLink(statement, { ...defaultsOf(statement), ...given }))
-  for (const key of [...query.keys()]) if (key !== 'v' && !(key in given)) query.delete(key)
+  const state = { ...defaultsOf(statement), ...given }
+  const query = encodeLink(statement, state, null, { named: Object.keys(given) })
   return new URL(`calculators/marks/?${query}`, site).href
 }
 

@@ -36,9 +36,9 @@ function countText({ carried, refused }: Carrying): string {
 
 /** The query that opens a calculator with readings alone: what it leaves out the calculator shows as its example's, not as the reader's. */
 function carryQuery(statement: CardStatement, { given }: Carrying): string {
-  const whole = new URLSearchParams(encodeLink(statement, { ...defaultsOf(statement), ...given }))
-  for (const key of [...whole.keys()]) if (key !== 'v' && !(key in given)) whole.delete(key)
-  return Object.keys(given).length > 0 ? `?${whole}` : ''
+  const named = Object.keys(given)
+  if (named.length === 0) return ''
+  return `?${encodeLink(statement, { ...defaultsOf(statement), ...given }, null, { named })}`
 }
 
 interface Worked {

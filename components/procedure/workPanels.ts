@@ -93,9 +93,9 @@ function show(
 }
 
 const linkOf = (statement: CardStatement, given: Given): string => {
-  const whole = new URLSearchParams(encodeLink(statement, { ...defaultsOf(statement), ...given }))
-  for (const key of [...whole.keys()]) if (key !== 'v' && !(key in given)) whole.delete(key)
-  return Object.keys(given).length > 0 ? `?${whole}` : ''
+  const named = Object.keys(given)
+  if (named.length === 0) return ''
+  return `?${encodeLink(statement, { ...defaultsOf(statement), ...given }, null, { named })}`
 }
 
 /** The results of a stretch of steps: worked out from the readings by the calculators, and linked with the same numbers. */

@@ -3,6 +3,10 @@ import type { Given, GivenValue } from './given.ts'
 import type { CardStatement, Input, TableInput } from './statement.ts'
 import { defaultsOf, isAsked } from './evaluate.ts'
 import { checkValue } from './fields.ts'
+import { linkSum, SUM_KEY, sumProblem } from './linkSum.ts'
+import { METRIC } from '../units/choice.ts'
+import type { UnitChoice } from '../units/choice.ts'
+import { UNITS_KEY, unitsOfLink, unitsText } from '../units/linkUnits.ts'
 
 /** Longer links are cut by mail programs and make QR codes that a phone can't read. */
 export const LONGEST_LINK = 2000
@@ -28,27 +32,57 @@ function put(
   query: URLSearchParams,
   definition: CardStatement,
   given: Given,
-  prefix: string,
+  { prefix, named }: { prefix: string; named: readonly string[] },
 ): void {
+  const usual = defaultsOf(definition)
   for (const [id, input] of Object.entries(definition.inputs)) {
     if (!isAsked(input, given)) continue
-    const value = given[id]
-    if (value === undefined && input.default === undefined) continue
-    query.set(prefix + id, valueToText(value))
+    const text = valueToText(given[id])
+    if (named.includes(id) || text !== valueToText(usual[id])) query.set(prefix + id, text)
   }
 }
 
-/** The query of a link (without "?"), values in the definition's unit. Throws RangeError when it would be longer than links may be. */
+/** A state before whose every value is the usual one: one key says that there is one. */
+function putUsual(query: URLSearchParams, definition: CardStatement, held: Given): void {
+  const first = Object.entries(definition.inputs).find(([, input]) => isAsked(input, held))
+  if (first) query.set(BEFORE + first[0], valueToText(held[first[0]]))
+}
+
+/** What a link says besides its values. */
+interface Sending {
+  /** the sender's units */
+  choice?: UnitChoice
+  /** inputs that are written even at their usual value, since somebody set them */
+  named?: readonly string[]
+}
+
+/**
+ * The query of a link (without "?"), values in the definition's unit; what is at its usual value is left out, since the version says what that
+ * is. Throws RangeError when it would be longer than links may be.
+ */
 export function encodeLink(
   definition: CardStatement,
   given: Given,
   held: Given | null = null,
+  { choice = METRIC, named = [] }: Sending = {},
 ): string {
-  const query = new URLSearchParams({ v: String(definition.version) })
-  put(query, definition, given, '')
-  if (held !== null) put(query, definition, held, BEFORE)
+  // the sum keeps its place, and is known once the rest is
+  const query = new URLSearchParams({ v: String(definition.version), [SUM_KEY]: '' })
+  put(query, definition, given, { prefix: '', named })
+  if (held !== null) {
+    put(query, definition, held, { prefix: BEFORE, named: [] })
+    if (![...query.keys()].some((key) => key.startsWith(BEFORE))) putUsual(query, definition, held)
+  }
+  const units = unitsText(choice)
+  if (units !== null) query.set(UNITS_KEY, units)
+  query.set(SUM_KEY, linkSum(query))
   // ":" and ";" are allowed in a query and keep a table's rows readable
-  const text = query.toString().replaceAll('%3A', ':').replaceAll('%3B', ';').replaceAll('%2F', '/')
+  const text = query
+    .toString()
+    .replaceAll('%3A', ':')
+    .replaceAll('%3B', ';')
+    .replaceAll('%2F', '/')
+    .replaceAll('%2C', ',')
   if (text.length > LONGEST_LINK)
     throw new RangeError(
       `This link would have ${text.length} characters. Links hold at most ${LONGEST_LINK}: use fewer rows`,
@@ -119,7 +153,7 @@ const fallback = (input: Input): string =>
   input.default === undefined ? 'nothing' : 'the usual value'
 
 /** Keys of a query that say nothing of values. */
-const OTHER_KEYS = new Set(['v', 'units'])
+const OTHER_KEYS = new Set(['v', SUM_KEY, UNITS_KEY])
 
 /** A sentence for every key that no field of this calculator has: what it held is not lost in silence. */
 function strangers(query: URLSearchParams, { inputs }: CardStatement): string[] {
@@ -154,6 +188,8 @@ export function decodeLink(
   // a link copied out of a page's source has its ampersands written out
   const query = new URLSearchParams(text.replaceAll('&amp;', '&'))
   const problems: string[] = []
+  const mangled = sumProblem(query)
+  if (mangled !== undefined) problems.push(mangled)
   const version = query.get('v')
   const earlier =
     version !== null && /^\d{1,4}$/.test(version)
@@ -168,6 +204,8 @@ export function decodeLink(
   const taking = { usual: { ...defaultsOf(definition), ...earlier?.given }, bikes, problems }
   const given = take(query, definition, { ...taking, prefix: '' })
   problems.push(...strangers(query, definition))
+  const units = unitsOfLink(text)
+  if (units?.problem !== undefined) problems.push(units.problem)
   const hasBefore = [...query.keys()].some((key) => key.startsWith(BEFORE))
   return {
     given,

@@ -33,6 +33,8 @@ export interface QuantityInput extends InputBase {
   typicalFrom?: string
   /** what stands for "nobody has measured it": a reader's bike without the figure gets this, never the example's value */
   unmeasured?: number
+  /** what one leg commonly has, for a rate that people also quote for the pair; twice as much is asked about */
+  oneLeg?: readonly [number, number]
 }
 
 export interface ChoiceInput extends InputBase {

@@ -33,16 +33,17 @@ const table = {
   'kg load': { quantity: 'load', factor: GRAVITY, symbol: 'kg', spoken: 'kilograms' },
   'lb load': { quantity: 'load', factor: POUND_FORCE, symbol: 'lb', spoken: 'pounds' },
   'N/mm': { quantity: 'rate', factor: 1e3, symbol: 'N/mm', spoken: 'newtons per millimetre' },
+  /** the trade writes kg/mm and lb/in; exactly, these are of the force */
   'kgf/mm': {
     quantity: 'rate',
     factor: GRAVITY * 1e3,
-    symbol: 'kgf/mm',
+    symbol: 'kg/mm',
     spoken: 'kilograms force per millimetre',
   },
   'lbf/in': {
     quantity: 'rate',
     factor: POUND_FORCE / INCH,
-    symbol: 'lbf/in',
+    symbol: 'lb/in',
     spoken: 'pounds force per inch',
   },
   kg: { quantity: 'mass', factor: 1, symbol: 'kg', spoken: 'kilograms' },

@@ -66,6 +66,16 @@ function expected(definition: WholeCalculator, given: Given): Given {
   }
 }
 
+/** The link's text; null where a state of many rows is too long for one, which is refused. */
+function written(definition: WholeCalculator, given: Given, held: Given | null): string | null {
+  try {
+    return encodeLink(definition, given, held)
+  } catch (error) {
+    if (error instanceof RangeError && /Links hold at most 2000/.test(error.message)) return null
+    throw error
+  }
+}
+
 const usable = (definition: WholeCalculator, given: Given): boolean =>
   Object.entries(definition.inputs).every(
     ([id, input]) => !('problem' in checkValue(input, given[id], ids)),
@@ -78,7 +88,9 @@ describe.each(definitions.map((definition) => [definition.id, definition] as con
       fc.assert(
         fc.property(givenOf(definition), fc.option(givenOf(definition)), (given, held) => {
           fc.pre(usable(definition, given) && (held === null || usable(definition, held)))
-          const link = decodeLink(definition, encodeLink(definition, given, held), ids)
+          const text = written(definition, given, held)
+          fc.pre(text !== null)
+          const link = decodeLink(definition, text, ids)
           expect(link.problems).toEqual([])
           expect(link.given).toEqual(expected(definition, given))
           expect(link.held).toEqual(held === null ? null : expected(definition, held))

@@ -1,3 +1,4 @@
+import { RATE_OF_ONE_LEG } from '../../bikes/oneLeg.ts'
 import type { QuantityInput } from '../../machine/statement.ts'
 import { BUMP_ON_BRAKES, ROOM_ENOUGH, STIFF_RIDE } from '../thresholds.ts'
 
@@ -111,6 +112,7 @@ const bikeInputs = {
     unit: 'N/mm',
     range: [3, 20],
     step: 0.1,
+    oneLeg: RATE_OF_ONE_LEG,
     optional: true,
     empty: 'not known',
   },

@@ -1,3 +1,4 @@
+import { RATE_OF_ONE_LEG } from '../../bikes/oneLeg.ts'
 import type { QuantityInput } from '../../machine/statement.ts'
 import { luggageMass, passengerMass, riderMass } from '../../machine/inputs/wholeBike.ts'
 import { clearances, measured } from './readings.ts'
@@ -91,6 +92,7 @@ export const inputs = {
     unit: 'N/mm',
     range: [3, 20],
     step: 0.1,
+    oneLeg: RATE_OF_ONE_LEG,
     optional: true,
     empty: 'none bought',
     more: true,

@@ -1,3 +1,4 @@
+import { RATE_OF_ONE_LEG } from '../../bikes/oneLeg.ts'
 const THREADS = {
   M8x1: 'M8 × 1, 1 mm a turn',
   M10x1: 'M10 × 1, 1 mm a turn',
@@ -136,6 +137,7 @@ export const inputs = {
     unit: 'N/mm',
     range: [2, 25],
     step: 0.1,
+    oneLeg: RATE_OF_ONE_LEG,
     default: 9,
     typical: [7, 11],
     typicalFrom: 'common practice for road bikes, no published source',

@@ -1,3 +1,4 @@
+import { RATE_OF_ONE_LEG } from '../../bikes/oneLeg.ts'
 import { defineStatement } from '../../machine/statement.ts'
 import { fullTravel } from '../../machine/inputs/fork.ts'
 
@@ -10,6 +11,7 @@ const inputs = {
     range: [3, 20],
     step: 0.1,
     default: 9,
+    oneLeg: RATE_OF_ONE_LEG,
     procedure: 'test-a-spring',
     typical: [7, 10],
     typicalFrom: 'common practice for road forks, no published source',

@@ -1,4 +1,5 @@
 import { lengthInput } from '../../machine/inputs/length.ts'
+import { RATE_OF_ONE_LEG } from '../../bikes/oneLeg.ts'
 import type { QuantityInput } from '../../machine/statement.ts'
 import {
   luggageMass,
@@ -208,7 +209,7 @@ export const inputs = {
     typicalFrom: 'road bikes without a rider, no published source',
   },
   forkTravel: ownLength('Fork travel', [50, 350]),
-  forkRate: ownRate('Fork spring rate per leg', [1, 40]),
+  forkRate: { ...ownRate('Fork spring rate per leg', [1, 40]), oneLeg: RATE_OF_ONE_LEG },
   forkPreload: ownLength('Fork preload', [0, 60], 0.5),
   airHeight: ownLength('Oil level down from the top, fork collapsed', [40, 300]),
   rearTravelFull: ownLength('Rear travel', [40, 400]),
