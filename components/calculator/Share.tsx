@@ -1,6 +1,6 @@
 import type { JSX } from 'preact'
 import { useState } from 'preact/hooks'
-import { linkOf, sentLink } from './link.ts'
+import type * as Codes from './codes.ts'
 import type { CardLink } from './link.ts'
 import type { CalculatorState } from './useCalculator.ts'
 import { loadCodes, usePaperCode } from './usePaperCode.ts'
@@ -35,6 +35,9 @@ function noteOn(link: CardLink, { href, note }: Copied): string {
   return 'The values have changed since you copied the link.'
 }
 
+const NOT_LOADED =
+  'The link was not made: part of this page did not load. Check the connection and press again.'
+
 interface ShareProps {
   state: CalculatorState
   embed: boolean
@@ -43,19 +46,25 @@ interface ShareProps {
 /** What one can do with the numbers: send them, print them. Link and code are those of the values in sight. */
 export function Share({ state, embed }: ShareProps): JSX.Element {
   const [last, setLast] = useState<Copied>({ href: '', note: '' })
-  const [linked, setLinked] = useState(false)
-  const [codeOf, setCodeOf] = useState<((href: string) => string) | null>(null)
+  const [codes, setCodes] = useState<typeof Codes | null>(null)
+  const [coded, setCoded] = useState(false)
   const [paper, readyForPaper] = usePaperCode(state, embed)
-  const link = linked ? linkOf(state, location.href) : null
+  const link = codes && codes.links.linkOf(state, location.href)
+  /** What sends comes after the page; without a connection it may not. */
+  const load = async (): Promise<typeof Codes | null> => {
+    const loaded = await loadCodes().catch(() => null)
+    if (loaded) setCodes(loaded)
+    else setLast({ href: '', note: NOT_LOADED })
+    return loaded
+  }
   const copyLink = async (): Promise<void> => {
-    setLinked(true)
-    const now = linkOf(state, location.href)
+    const loaded = await load()
+    if (loaded === null) return
+    const now = loaded.links.linkOf(state, location.href)
     if ('href' in now) setLast(await copied(now.href))
   }
   const showCode = async (): Promise<void> => {
-    const codes = await loadCodes()
-    setLinked(true)
-    setCodeOf(() => codes.codeOf)
+    setCoded((await load()) !== null)
   }
   return (
     <div class="share needs-script">
@@ -65,10 +74,12 @@ export function Share({ state, embed }: ShareProps): JSX.Element {
         printNow={embed ? null : () => readyForPaper().then(print)}
       />
       <p class="note" role="status">
-        {link && noteOn(link, last)}
+        {link ? noteOn(link, last) : last.note}
       </p>
       {link && 'href' in link && <LinkBox href={link.href} />}
-      {link && 'href' in link && codeOf && <Code link={sentLink(state)} codeOf={codeOf} />}
+      {codes && coded && link && 'href' in link && (
+        <Code link={codes.links.sentLink(state)} codeOf={codes.codeOf} />
+      )}
       <div class="paper-code" ref={paper} />
     </div>
   )

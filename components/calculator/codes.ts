@@ -1,5 +1,7 @@
 import { renderSVG } from 'uqr'
-import type { CardLink } from './link.ts'
+import * as links from './link.ts'
+
+export { links }
 
 /* QR codes of a card's values: loaded when the page has come to rest, since what serves sending and paper must not compete with what is on the screen. */
 
@@ -11,9 +13,9 @@ export const codeOf = (href: string): string =>
   renderSVG(href, { ecc: 'L', border: 2, pixelSize: 1, blackColor: '#000', whiteColor: '#fff' })
 
 /** Draws the code of the values in sight at a place of the page, in the moment in which the browser prints, whoever asked it to. */
-export function codeOnPaper(place: HTMLElement, linkNow: () => CardLink): void {
+export function codeOnPaper(place: HTMLElement, state: () => links.Linked): void {
   const draw = (): void => {
-    const link = linkNow()
+    const link = links.sentLink(state())
     if ('problem' in link) return place.replaceChildren(line(link.problem))
     const code = document.createElement('div')
     code.className = 'qr'

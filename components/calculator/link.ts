@@ -1,4 +1,4 @@
-import { encodeLink } from '../../src/machine/link.ts'
+import { encodeLink } from '../../src/machine/writeLink.ts'
 import { setIn } from './stand.ts'
 import type { CalculatorState } from './useCalculator.ts'
 
@@ -9,7 +9,7 @@ export type CardLink = { href: string } | { problem: string }
 export const NO_PUBLIC_ADDRESS =
   'A code needs a link with the site’s public address, and this site was built without one. Whoever publishes it sets SITE_URL when building.'
 
-type Linked = Pick<
+export type Linked = Pick<
   CalculatorState,
   'definition' | 'given' | 'linked' | 'base' | 'publicAddress' | 'choice' | 'origins'
 >

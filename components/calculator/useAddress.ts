@@ -1,12 +1,14 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Calculator } from '../../src/machine/calculator.ts'
-import { decodeLink, encodeLink } from '../../src/machine/link.ts'
 import type { UnitChoice } from '../../src/units/choice.ts'
 import { keptOrigins, linkOrigins, setIn } from './stand.ts'
 import type { Mode, Stand } from './stand.ts'
 
 /** How long values stand still before the address follows them [ms]: browsers refuse replacements by the dozen. */
 const ADDRESS_DELAY = 300
+
+const NOT_READ =
+  'The values of this link were not read, since part of the page did not load. Check the connection, then load the page again.'
 
 interface Stands {
   initial: Stand
@@ -27,13 +29,19 @@ export function useAddress(
   const told = useRef(initial)
   useEffect(() => {
     if (mode === 'chapter' || location.search.length < 2) return
-    const link = decodeLink(definition, location.search, bikes)
-    const kept = keptOrigins(history.state)
-    const origins = kept ?? linkOrigins(definition, location.search)
-    setProblems(link.problems)
-    if (origins === null) return
-    told.current = { given: link.given, held: link.held, origins, example: false, dropped: false }
-    setStand(told.current)
+    // most pages open without a link, and load nothing to read one
+    void import('../../src/machine/link.ts').then(
+      ({ decodeLink }) => {
+        const link = decodeLink(definition, location.search, bikes)
+        const origins = keptOrigins(history.state) ?? linkOrigins(definition, location.search)
+        setProblems(link.problems)
+        if (origins === null) return
+        const { given, held } = link
+        told.current = { given, held, origins, example: false, dropped: false }
+        setStand(told.current)
+      },
+      () => setProblems([NOT_READ]),
+    )
   }, [])
   const { given, held } = stand
   const shown = useRef(choice)
@@ -45,7 +53,7 @@ export function useAddress(
     const later = setTimeout(() => {
       told.current = stand
       if (given === initial.given && held === initial.held) replace(location.pathname, null)
-      else writeAddress(definition, stand, choice)
+      else void writeAddress(definition, stand, choice)
     }, ADDRESS_DELAY)
     return () => clearTimeout(later)
   }, [given, held, choice])
@@ -53,15 +61,15 @@ export function useAddress(
 }
 
 /** Keeps the address true to what the page shows, so that copying it from the browser works too. */
-function writeAddress(
+async function writeAddress(
   definition: Calculator,
   { given, held, origins }: Stand,
   choice: UnitChoice,
-): void {
+): Promise<void> {
   try {
-    replace(`?${encodeLink(definition, given, held, { choice, named: setIn(given, origins) })}`, {
-      origins,
-    })
+    const { encodeLink } = await import('../../src/machine/writeLink.ts')
+    const named = setIn(given, origins)
+    replace(`?${encodeLink(definition, given, held, { choice, named })}`, { origins })
   } catch {
     // too long for a link, or too many replacements in a row: the page works on, "Copy link" says why
   }

@@ -1,7 +1,6 @@
 import type { RefObject } from 'preact'
 import { useEffect, useRef } from 'preact/hooks'
 import type * as Codes from './codes.ts'
-import { sentLink } from './link.ts'
 import type { CalculatorState } from './useCalculator.ts'
 
 /** How codes are drawn, for all cards of a page. */
@@ -24,7 +23,7 @@ export function usePaperCode(
   const drawing = useRef<Promise<void> | null>(null)
   const ready = (): Promise<void> => {
     drawing.current ??= loadCodes().then(({ codeOnPaper }) => {
-      codeOnPaper(place.current!, () => sentLink(latest.current))
+      codeOnPaper(place.current!, () => latest.current)
     })
     // without the drawing of codes a print has none; the next wish for one tries again
     return drawing.current.catch(() => {

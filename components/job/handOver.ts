@@ -1,4 +1,4 @@
-import { encodeLink } from '../../src/machine/link.ts'
+import { encodeLink } from '../../src/machine/writeLink.ts'
 import { defaultsOf } from '../../src/machine/evaluate.ts'
 import type { CardStatement } from '../../src/machine/statement.ts'
 import type { Book } from '../../src/record/book.ts'

@@ -1,7 +1,7 @@
 import { loadRemarks, loadWork } from '../../src/calculators/browser.ts'
 import type { CardStatement } from '../../src/machine/statement.ts'
 import { defaultsOf, evaluate } from '../../src/machine/evaluate.ts'
-import { encodeLink } from '../../src/machine/link.ts'
+import { encodeLink } from '../../src/machine/writeLink.ts'
 import { calculatorOf } from '../../src/machine/calculator.ts'
 import type { Evaluation } from '../../src/machine/evaluate.ts'
 import type { UnitChoice } from '../../src/units/choice.ts'

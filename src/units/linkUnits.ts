@@ -12,17 +12,6 @@ export interface UnitsReading {
 
 const quantities = Object.keys(unitOptions) as (keyof UnitChoice)[]
 
-const same = (one: UnitChoice, other: UnitChoice): boolean =>
-  quantities.every((quantity) => one[quantity] === other[quantity])
-
-/** A choice of units for a link: a name, or the units that are not metric, as "in,lbf/in"; null for metric, which a link leaves out. */
-export function unitsText(choice: UnitChoice): string | null {
-  if (same(choice, METRIC)) return null
-  if (same(choice, IMPERIAL)) return 'imperial'
-  const own = quantities.filter((quantity) => choice[quantity] !== METRIC[quantity])
-  return own.map((quantity) => choice[quantity]).join(',')
-}
-
 /** The units that a link's query names; null where it names none, so that the reader's own hold. */
 export function unitsOfLink(search: string): UnitsReading | null {
   const text = new URLSearchParams(search.replaceAll('&amp;', '&')).get(UNITS_KEY)

@@ -6,7 +6,8 @@ import type { Input } from '../../src/machine/statement.ts'
 import { defaultsOf, isAsked } from '../../src/machine/evaluate.ts'
 import { checkValue } from '../../src/machine/fields.ts'
 import { calculatorIds, loadCalculator } from '../../src/calculators/index.ts'
-import { decodeLink, encodeLink, LONGEST_LINK } from '../../src/machine/link.ts'
+import { decodeLink, LONGEST_LINK } from '../../src/machine/link.ts'
+import { encodeLink } from '../../src/machine/writeLink.ts'
 import { bikes } from './bikes.ts'
 
 const ids = Object.keys(bikes)

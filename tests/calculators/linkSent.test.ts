@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest'
 import { calculatorIds, loadCalculator } from '../../src/calculators/index.ts'
 import { defaultsOf } from '../../src/machine/evaluate.ts'
 import type { Given } from '../../src/machine/given.ts'
-import { decodeLink, encodeLink } from '../../src/machine/link.ts'
+import { decodeLink } from '../../src/machine/link.ts'
+import { encodeLink } from '../../src/machine/writeLink.ts'
 import { IMPERIAL, METRIC, unitOptions } from '../../src/units/choice.ts'
 import type { UnitChoice } from '../../src/units/choice.ts'
 import { unitsOfLink } from '../../src/units/linkUnits.ts'
@@ -110,12 +111,11 @@ const MANGLINGS: readonly ((link: string, at: number, other: string) => string)[
 describe('a link that was mangled on its way', () => {
   const links = calculatorIds.map(loadCalculator).map((calculator) => {
     const given = Object.fromEntries(
-      Object.entries(calculator.inputs)
-        .filter(([, input]) => input.kind === 'quantity' && input.default !== undefined)
-        .map(([id, input]) => [
-          id,
-          input.kind === 'quantity' ? input.range[0] + 3 * input.step : undefined,
-        ]),
+      Object.entries(calculator.inputs).flatMap(([id, input]) =>
+        input.kind === 'quantity' && input.default !== undefined
+          ? [[id, input.range[0] + 3 * input.step] as const]
+          : [],
+      ),
     )
     const sent = { ...defaultsOf(calculator), ...given }
     return { calculator, sent, link: encodeLink(calculator, sent) }

@@ -7,7 +7,8 @@ import { SIDE_TOLERANCE, STICKY_BAND } from '../../src/calculators/marks/remarks
 import type { Given } from '../../src/machine/given.ts'
 import type { Remark } from '../../src/machine/remark.ts'
 import type { Interval } from '../../src/units/interval.ts'
-import { decodeLink, encodeLink } from '../../src/machine/link.ts'
+import { decodeLink } from '../../src/machine/link.ts'
+import { encodeLink } from '../../src/machine/writeLink.ts'
 import { places } from './drawn.ts'
 import { drawn, expectNear, expectSound, remarksOf, result, ROUNDING, shown } from './evaluated.ts'
 

@@ -73,7 +73,7 @@ describe('what the card sends', () => {
       expect(await readQr(form.locator('.share > .qr svg'))).toBe(link)
       return queryOf(link)
     }
-    expect((await both()).get('settledUp')).toBe('118')
+    expect([...(await both()).keys()]).toEqual(['v', 'sum'])
     await form.locator('input[name="settledUp"]').fill('125')
     await poll(async () => (await both()).get('settledUp')).toBe('125')
     await press(form, /Hold as/)
@@ -85,7 +85,7 @@ describe('what the card sends', () => {
       'The values have changed since you copied the link.',
     )
     await press(form, 'Reset')
-    await poll(async () => (await both()).toString()).toMatch(/settledUp=118(?!.*before\.)/)
+    await poll(async () => [...(await both()).keys()].join()).toBe('v,sum')
     await close()
   })
 
@@ -99,7 +99,7 @@ describe('what the card sends', () => {
     expect(first.get('settledUp')).toBe('126.5')
     await press(form, 'Reset')
     await page.pdf({ format: 'A4' })
-    expect(queryOf(await readQr(form.locator('.paper-code svg'))).get('settledUp')).toBe('118')
+    expect(queryOf(await readQr(form.locator('.paper-code svg'))).has('settledUp')).toBe(false)
     await close()
   })
 

@@ -65,8 +65,17 @@ async function bundled(external: readonly string[]): Promise<number> {
     jsx: 'automatic',
     jsxImportSource: 'preact',
     define: { 'import.meta.env.SSR': 'false' },
-    // the last two are fetched only once a reader has a bike, or asks to go on
-    external: ['uqr', './answer.ts', '*/OwnBikePanel.tsx', '*/GoOn.tsx', ...external],
+    // the named ones are fetched only once a reader has a bike, asks to go on, types a unit, opens a link or makes one
+    external: [
+      'uqr',
+      './answer.ts',
+      '*/OwnBikePanel.tsx',
+      '*/GoOn.tsx',
+      '*/asWritten.ts',
+      '*/machine/link.ts',
+      '*/machine/writeLink.ts',
+      ...external,
+    ],
   })
   return gzipSync(outputFiles[0]!.contents, { level: 9 }).length
 }

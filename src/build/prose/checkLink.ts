@@ -2,7 +2,7 @@ import type { Check } from '../../checks/published.ts'
 import type { BikeSpec } from '../../bikes/bikes.ts'
 import { defaultsOf } from '../../machine/evaluate.ts'
 import { isCalculatorId, loadCalculator } from '../../calculators/index.ts'
-import { encodeLink } from '../../machine/link.ts'
+import { encodeLink } from '../../machine/writeLink.ts'
 import { givenProblems } from './given.ts'
 
 /** A calculator beside a check: with the published inputs where its fields can hold them, else as it stands. */
