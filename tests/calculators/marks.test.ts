@@ -9,7 +9,7 @@ import type { Remark } from '../../src/machine/remark.ts'
 import type { Interval } from '../../src/units/interval.ts'
 import { decodeLink } from '../../src/machine/link.ts'
 import { encodeLink } from '../../src/machine/writeLink.ts'
-import { places } from './drawn.ts'
+import { parts, places } from './drawn.ts'
 import { drawn, expectNear, expectSound, remarksOf, result, ROUNDING, shown } from './evaluated.ts'
 
 const marks = loadCalculator('marks')
@@ -136,9 +136,12 @@ describe('marks', () => {
     })
     expectSound(markup)
     expect(markup).toContain('friction alone could have made the change')
-    const [band] = places(markup, /rect class="band"/, 'height')
-    const [, , ...circles] = [0, 0, ...places(markup, /circle class="now solid"/, 'cy')]
-    const [mark] = places(markup.slice(markup.indexOf('class="band"')), /line class="mark"/, 'y1')
+    const [band] = places(markup, 'rect[class="band"]', 'height')
+    const [, , ...circles] = [0, 0, ...places(markup, 'circle[class="now solid"]', 'cy')]
+    const magnified = parts(markup, 'svg').find((svg) => svg.querySelector('.band'))!.outerHTML
+    const [mark] = places(magnified, 'line[class="mark"]', 'y1')
+    // a verdict's code is for code: what is written is its words or nothing
+    expect(markup).not.toMatch(/friction\. Mean|at the mark: friction/)
     const scale = band! / 10 // units for a millimetre: the band is 5 mm to either side
     expect(circles).toHaveLength(3)
     // a hundredth of a unit is what the markup rounds to; twice that for a difference
@@ -155,7 +158,7 @@ describe('marks', () => {
     )
     // settled alike, the shaded band is what the readings can hide: 1.454 mm either way of 10 mm
     const alike = drawn(marks, MarksFigure, { ...even, afterLeft: 119, afterRight: 125 })
-    const [hidden] = places(alike, /rect class="band"/, 'height')
+    const [hidden] = places(alike, 'rect[class="band"]', 'height')
     expectNear(hidden! / band!, 1.454 / 5, 0.001)
     expect(alike).toContain('a change is too small to tell by these readings')
   })

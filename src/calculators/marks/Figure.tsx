@@ -137,7 +137,7 @@ function Column({
 }
 
 function AtTheMark({ now, say }: { now: Now; say: Say }) {
-  const { heightChange, onMark, against } = now.output
+  const { heightChange, against } = now.output
   const change = middle(heightChange) ?? 0
   // what a change has to exceed: the friction band, or what readings of a fork settled alike can hide
   const [, band] = ends(against) ?? [0, 0]
@@ -155,7 +155,7 @@ function AtTheMark({ now, say }: { now: Now; say: Say }) {
       <svg
         viewBox="0 0 360 212"
         role="img"
-        aria-label={`At the mark: ${String(onMark)}. Mean change ${say.change(change, 'mm', 1)}, ${friction ? 'friction band' : 'too small to tell up to'} ${say.span(against ?? 0, 'mm', 1)}.`}
+        aria-label={`At the mark. Mean change ${say.change(change, 'mm', 1)}, ${friction ? 'friction band' : 'too small to tell up to'} ${say.span(against ?? 0, 'mm', 1)}.`}
       >
         <rect class="band" x={8} width={344} y={round(y(band))} height={round(2 * band * scale)} />
         <Column x={56} name="left" change={left.change} y={y} say={say} />
@@ -178,7 +178,7 @@ function AtTheMark({ now, say }: { now: Now; say: Say }) {
         ))}
       </svg>
       <figcaption>
-        The same, magnified at the mark: {String(onMark)}. Inside the shaded band,{' '}
+        The same, magnified at the mark. Inside the shaded band,{' '}
         {friction
           ? 'friction alone could have made the change'
           : 'a change is too small to tell by these readings'}

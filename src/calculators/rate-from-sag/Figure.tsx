@@ -124,7 +124,7 @@ export default function RateFromSagFigure({
         <Chart
           prefix={prefix}
           say={say}
-          takeaway={`Two readings and the line through them, ${rate} each leg, give or take ${say.quantity(middle(output.within) ?? 0, 'N/mm', 2)}: ${String(output.verdict)}.`}
+          takeaway={`Two readings and the line through them, ${rate} each leg, give or take ${say.quantity(middle(output.within) ?? 0, 'N/mm', 2)}.`}
           caption="The line through the two readings: its steepness is the rate of both legs together. Shaded: where it may lie, about 95 %."
           height={280}
           x={{ label: 'sag', unit: 'mm', domain: [0, picture.line.at(-1)!.sag] }}

@@ -94,7 +94,7 @@ export default function SagFigure({ now, before, say }: FigureProps<typeof sag>)
   const height = Math.max(seal + 56, drop(travel) + 24)
   const sagged = middle(now.output.sag) ?? 0
   const band = say.quantity(settledUp - settledDown, 'mm', 1)
-  const takeaway = `Sag ${say.quantity(sagged, 'mm', 1)} of ${say.quantity(travel, 'mm', 0)} travel, friction band ${band}: ${String(now.output.window)}.`
+  const takeaway = `Sag ${say.quantity(sagged, 'mm', 1)} of ${say.quantity(travel, 'mm', 0)} travel, friction band ${band}.`
   return (
     <View id="all">
       <figure class="fig">

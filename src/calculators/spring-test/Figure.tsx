@@ -102,7 +102,7 @@ export default function SpringTestFigure({
         <Chart
           prefix={prefix}
           say={say}
-          takeaway={`Force against length, ${misses.length} readings and the fit: ${String(now.output.kind)}, ${rate}.`}
+          takeaway={`Force against length, ${misses.length} readings and the fit: ${rate}.`}
           caption={`Force against length, with the fit${now.picture.half[0] === null ? '' : ' and its 95 % band'}. Its steepness is the rate, ${rate}.`}
           x={{ label: 'length', unit: 'mm' }}
           y={{ label: 'force', unit: 'N', include: [0] }}
