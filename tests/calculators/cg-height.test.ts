@@ -133,7 +133,7 @@ describe('cg-height', () => {
   test('the cg-height figure draws the stand as high as the lift', () => {
     const markup = drawn(cgHeight, CgHeightFigure)
     expectSound(markup)
-    const stand = places(markup, /rect class="metal"/, 'height')[0]!
+    const stand = places(markup, 'rect[class="metal"]', 'height')[0]!
     const scale = ((360 - 16) / (1450 + 300 + 312)) * 0.92
     // a hundredth of a unit is 0.06 mm
     expectNear(stand / scale, 300, 0.1)
@@ -141,9 +141,9 @@ describe('cg-height', () => {
 
   test('the cg-height figure puts the centre where the raised loads balance', () => {
     const markup = drawn(cgHeight, CgHeightFigure)
-    const plumb = places(markup, /line class="plumb"/, 'x1')[0]!
-    const down = places(markup, /line class="shaft"/, 'x1')[0]!
-    const stand = places(markup, /rect class="metal"/, 'x')[0]! + 26
+    const plumb = places(markup, 'line[class="plumb"]', 'x1')[0]!
+    const down = places(markup, 'line[class="shaft"]', 'x1')[0]!
+    const stand = places(markup, 'rect[class="metal"]', 'x')[0]! + 26
     // the front carries 105.5 of 200 kg, so the weight acts that far from the raised axle's contact
     expectNear((plumb - stand) / (down - stand), 105.5 / 200, 1e-3)
   })

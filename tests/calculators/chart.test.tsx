@@ -4,7 +4,7 @@ import { Chart } from '../../src/drawing/Chart.tsx'
 import type { ChartProps } from '../../src/drawing/Chart.tsx'
 import { createSay } from '../../src/units/say.ts'
 import { IMPERIAL, METRIC } from '../../src/units/choice.ts'
-import { dots, ticks, valueAt } from './drawn.ts'
+import { dots, numberAt, parts, ticks, valueAt } from './drawn.ts'
 import { expectNear, expectSound } from './evaluated.ts'
 
 const props: ChartProps = {
@@ -44,14 +44,12 @@ interface Box {
 
 /** Boxes of the labels beside curves, by the kit's own estimate of 7.4 units a character. */
 function labels(markup: string): Box[] {
-  return [
-    ...markup.matchAll(
-      /<text class="chart-label[^"]*" x="([^"]*)" y="([^"]*)" text-anchor="([^"]*)">([^<]*)</g,
-    ),
-  ].map(([, x, y, anchor, text]) => {
-    const width = text!.length * 7.4
-    const left = Number(x) - (anchor === 'end' ? width : anchor === 'middle' ? width / 2 : 0)
-    return { left, right: left + width, y: Number(y) }
+  return parts(markup, 'text.chart-label').map((label) => {
+    const [x, y] = [numberAt(label, 'x'), numberAt(label, 'y')]
+    const [anchor, text] = [label.getAttribute('text-anchor'), label.textContent]
+    const width = text.length * 7.4
+    const left = x - (anchor === 'end' ? width : anchor === 'middle' ? width / 2 : 0)
+    return { left, right: left + width, y }
   })
 }
 

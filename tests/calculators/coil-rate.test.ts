@@ -143,7 +143,7 @@ describe('coil-rate', () => {
   test('CoilRateFigure draws free, squeezed and solid lengths to one scale', () => {
     const markup = drawn(coilRate, CoilRateFigure, {}, { outerDiameter: 30 })
     expectSound(markup)
-    const heights = places(markup, /rect class="before"/, 'height')
+    const heights = places(markup, 'rect[class="before"]', 'height')
     // 350, 350 − 135 and 180 mm; the markup rounds to a hundredth of a unit
     expectNear(heights[1]! / heights[0]!, 215 / 350, 1e-4)
     expectNear(heights[2]! / heights[0]!, 180 / 350, 1e-4)

@@ -1,41 +1,39 @@
+import { parseHTML } from 'linkedom'
+
 /** Reads places back out of a figure's markup. */
 
-/** The value of one attribute in each tag that matches, as numbers. */
-export function places(markup: string, tag: RegExp, attribute: string): number[] {
-  return [...markup.matchAll(new RegExp(`<${tag.source}[^>]*>`, 'g'))].map(([found]) =>
-    Number(new RegExp(` ${attribute}="([^"]*)"`).exec(found)?.[1]),
-  )
-}
+/** The figure as a document, so that a test asks for parts and attributes, and not for the order in which they are written. */
+const documentOf = (markup: string): ParentNode => parseHTML(`<body>${markup}</body>`).document
+
+/** The parts of a figure that a selector finds. */
+export const parts = (markup: string, selector: string): Element[] => [
+  ...documentOf(markup).querySelectorAll(selector),
+]
+
+/** An attribute of a part as a number; NaN where there is none, which no comparison lets pass. */
+export const numberAt = (part: Element | undefined | null, attribute: string): number =>
+  Number(part?.getAttribute(attribute) ?? Number.NaN)
+
+/** The value of one attribute in each part that a selector finds, as numbers. */
+export const places = (markup: string, selector: string, attribute: string): number[] =>
+  parts(markup, selector).map((part) => numberAt(part, attribute))
 
 /** Centres of the chart's markers with a look, in the order drawn. */
-export function dots(markup: string, look: string): [number, number][] {
-  const groups = [
-    ...markup.matchAll(
-      new RegExp(
-        `<g class="chart-point ${look}".*?class="chart-dot" cx="([^"]*)" cy="([^"]*)"`,
-        'gs',
-      ),
-    ),
-  ]
-  return groups.map(([, x, y]) => [Number(x), Number(y)])
-}
+export const dots = (markup: string, look: string): [number, number][] =>
+  parts(markup, `.chart-point.${look} .chart-dot`).map((dot) => [
+    numberAt(dot, 'cx'),
+    numberAt(dot, 'cy'),
+  ])
 
-/** Where the ticks of an axis stand: what is printed, and its place. */
+/** Where the ticks of an axis stand: what is printed, and the place of the line beside it. A line across the chart, or a short one below it, tells which axis. */
 export function ticks(markup: string, axis: 'x' | 'y'): { value: number; at: number }[] {
-  const anchor = axis === 'x' ? 'middle' : 'end'
-  const found = [
-    ...markup.matchAll(
-      new RegExp(
-        `<text class="chart-tick" x="([^"]*)" y="([^"]*)" text-anchor="${anchor}">([^<]*)<`,
-        'g',
-      ),
-    ),
-  ]
-  // a y tick's lettering stands 4 units below its line
-  return found.map(([, x, y, text]) => ({
-    value: Number(text!.replace('−', '-')),
-    at: axis === 'x' ? Number(x) : Number(y) - 4,
-  }))
+  const along = axis === 'x' ? ['x1', 'x2'] : ['y1', 'y2']
+  return parts(markup, '.chart-tick').flatMap((text) => {
+    const line = text.parentElement?.querySelector('.chart-grid')
+    const [from, to] = along.map((end) => numberAt(line, end))
+    const value = Number(text.textContent.replace('−', '-'))
+    return from === to ? [{ value, at: from! }] : []
+  })
 }
 
 /** Turns a place on a linear axis back into its value by two of its ticks. */

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest'
 import RideHeightFigure from '../../src/calculators/ride-height/Figure.tsx'
 import StanceFigure from '../../src/calculators/stance/Figure.tsx'
 import { Leg } from '../../src/drawing/Leg.tsx'
-import { places } from './drawn.ts'
+import { parts, places } from './drawn.ts'
 import { drawn, expectNear, expectSound } from './evaluated.ts'
 
 const rideHeight = loadCalculator('ride-height')
@@ -20,18 +20,14 @@ interface Heights {
 
 /** Reads the leg of one state back out of a drawing. */
 function heightsOf(markup: string, { upsideDown = false, state = 'now' } = {}): Heights {
-  const group = [
-    ...markup.matchAll(/<g class="leg">.*?<\/g>(?=<g class="leg">|<g>|<\/g>|<\/svg>)/gs),
-  ]
-    .map(([found]) => found)
-    .find((found) => found.includes(`class="${state}`))!
-  const tube = new RegExp(`rect class="[^"]*leg-${upsideDown ? 'outer' : 'tube'}"`)
+  const group = parts(markup, 'g.leg').find((each) => each.querySelector(`.${state}`))!.outerHTML
+  const tube = `rect.leg-${upsideDown ? 'outer' : 'tube'}`
   const top = places(group, tube, 'y')[0]!
   return {
     top,
     bottom: top + places(group, tube, 'height')[0]!,
-    yoke: places(group, /rect class="[^"]*upper-yoke"/, 'y')[0]!,
-    mark: places(group, /line class="mark[^"]*"/, 'y1')[0]!,
+    yoke: places(group, 'rect.upper-yoke', 'y')[0]!,
+    mark: places(group, 'line.mark', 'y1')[0]!,
   }
 }
 

@@ -4,7 +4,7 @@ import RideHeightFigure from '../../src/calculators/ride-height/Figure.tsx'
 import { bikeOf, geometryOf, payloadOf } from '../../src/bikes/bikes.ts'
 import type { Fitted } from '../../src/bikes/bikes.ts'
 import { pose, solveStance } from '../../src/core/index.ts'
-import { places } from './drawn.ts'
+import { numberAt, parts, places } from './drawn.ts'
 import { bikes, drawn, expectNear, expectSound, remarksOf, result, shown } from './evaluated.ts'
 
 const rideHeight = loadCalculator('ride-height')
@@ -126,10 +126,10 @@ describe('ride-height', () => {
     const markup = drawn(rideHeight, RideHeightFigure, { by: 'tubes', amount: 10 })
     expectSound(markup)
     // the thick front and rear arrows stand at the contacts; the axis' foot is the solid dot on the ground
-    const [rear, front] = places(markup, /line class="shaft"/, 'x1').filter(
+    const [rear, front] = places(markup, 'line[class="shaft"]', 'x1').filter(
       (_, index) => index % 2 === 1,
     )
-    const foot = places(markup, /circle class="now solid"/, 'cx').at(-2)!
+    const foot = places(markup, 'circle[class="now solid"]', 'cx').at(-2)!
     const [base, trail] = [
       result(rideHeight, { by: 'tubes', amount: 10 }, 'wheelbase'),
       result(rideHeight, { by: 'tubes', amount: 10 }, 'trail'),
@@ -146,16 +146,16 @@ describe('ride-height', () => {
     )
     const scale = (360 - 16) / (1450 + 300 + 312)
     // the contact is where the upright centre line of the lower drawing stands
-    const contact = places(markup, /line class="axis ink"/, 'x1').at(-1)!
+    const contact = places(markup, 'line[class="axis ink"]', 'x1').at(-1)!
     // a hundredth of a unit is 0.008 mm here
     expectNear(
-      (places(markup, /circle class="now solid"/, 'cx').at(-1)! - contact) / (scale * times),
+      (places(markup, 'circle[class="now solid"]', 'cx').at(-1)! - contact) / (scale * times),
       result(rideHeight, given, 'trail'),
       0.01,
     )
     const before = Number(shown(rideHeight, given).before!.output.trail) * 1e3
     expectNear(
-      (places(markup, /circle class="before hollow"/, 'cx').at(-1)! - contact) / (scale * times),
+      (places(markup, 'circle[class="before hollow"]', 'cx').at(-1)! - contact) / (scale * times),
       before,
       0.01,
     )
@@ -169,9 +169,9 @@ describe('ride-height', () => {
         .slice(1)
         .find(Boolean),
     )
-    const mark = places(markup, /line class="mark"/, 'y1')[0]!
-    const tube = markup.match(/<rect class="now fill leg-tube"[^>]*>/)![0]
-    const seal = places(tube, /rect/, 'y')[0]! + places(tube, /rect/, 'height')[0]!
+    const mark = places(markup, 'line[class="mark"]', 'y1')[0]!
+    const [tube] = parts(markup, 'rect[class="now fill leg-tube"]')
+    const seal = numberAt(tube, 'y') + numberAt(tube, 'height')
     const scale = (360 - 16) / (1450 + 300 + 312)
     // the tube is drawn down to its seal; a hundredth of a unit is 0.02 mm here
     expectNear(

@@ -96,12 +96,12 @@ describe('sag', () => {
   test('SagFigure drops the mark by the sag, to the scale of the tube, and shades the band', () => {
     const markup = drawn(sag, SagFigure)
     expectSound(markup)
-    const marks = places(markup, /line class="mark"/, 'y1')
-    const seal = places(markup, /rect class="now solid"/, 'y')[0]!
+    const marks = places(markup, 'line[class="mark"]', 'y1')
+    const seal = places(markup, 'rect[class="now solid"]', 'y')[0]!
     const scale = (seal - marks[0]!) / 150 // units for a millimetre, from the hanging leg
     // the markup rounds to a hundredth of a unit, a hundredth of a millimetre here
     expectNear((marks[1]! - marks[0]!) / scale, 35, 0.02)
-    expectNear(places(markup, /rect class="friction"/, 'height')[0]! / scale, 6, 0.02)
+    expectNear(places(markup, 'rect[class="friction"]', 'height')[0]! / scale, 6, 0.02)
     expect(markup).toContain('Sag 35.0\u00a0mm of 120\u00a0mm travel')
   })
 

@@ -115,7 +115,7 @@ interface Line {
 
 /** The lines of one look, in the order drawn. */
 function lines(markup: string, look: string): Line[] {
-  const tag = new RegExp(`line class="${look}"`)
+  const tag = `line[class="${look}"]`
   const [x1, y1, x2, y2] = ['x1', 'y1', 'x2', 'y2'].map((end) => places(markup, tag, end)) as [
     number[],
     number[],
@@ -131,14 +131,16 @@ const fromUpright = ({ from, to }: Line): number =>
 
 /** Where the drawing puts the axis on the road, the axle, and the axis on the magnified road; and its scale [units per mm]. */
 function read(markup: string, { frontRadius }: { frontRadius: number }) {
-  const dots = markup.match(/<circle class="now solid" cx[^>]*>/g)!.join('')
-  const [x, y] = ['cx', 'cy'].map((at) => places(dots, /circle/, at)) as [number[], number[]]
+  const [x, y] = ['cx', 'cy'].map((at) => places(markup, 'circle[class="now solid"][cx]', at)) as [
+    number[],
+    number[],
+  ]
   const [foot, axle, magnified] = x.map((each, at): Place => [each, y[at]!]) as [
     Place,
     Place,
     Place,
   ]
-  const [ground, road] = places(markup, /line class="ground"/, 'y1') as [number, number]
+  const [ground, road] = places(markup, 'line[class="ground"]', 'y1') as [number, number]
   const [under, contact] = lines(markup, 'axis ink').filter(isUpright) as [Line, Line]
   const scale = (ground - axle[1]) / frontRadius
   const times = Number(/the ground, ×(\d+)</.exec(markup)![1])
@@ -230,7 +232,7 @@ test('the trail figure draws before and now on one scale, in both places', () =>
   const held = { ...given, rake: 26, forkOffset: 40 }
   const markup = drawn(trail, TrailFigure, given, held)
   const { axle, contact, scale, times } = read(markup, given)
-  const [front, under] = places(markup, /circle class="before hollow"/, 'cx') as [number, number]
+  const [front, under] = places(markup, 'circle[class="before hollow"]', 'cx') as [number, number]
   const length = result(trail, held, 'trail')
   expectNear((front - axle[0]) / scale, length, 0.06)
   expectNear((under - contact.from[0]) / (scale * times), length, 0.03)

@@ -114,8 +114,8 @@ describe('tyre-radius', () => {
   test('the tyre-radius figure draws both tyres to one scale', () => {
     const markup = drawn(tyreRadiusCalculator, TyreRadiusFigure, { marking: '120/60-17' })
     expectSound(markup)
-    const before = places(markup, /circle class="before"/, 'r')[0]!
-    const now = places(markup, /circle class="now"/, 'r')[0]!
+    const before = places(markup, 'circle[class="before"]', 'r')[0]!
+    const now = places(markup, 'circle[class="now"]', 'r')[0]!
     // 288 and 300 mm; hundredths of a unit on 78
     expectNear(now / before, 288 / 300, 2e-4)
   })

@@ -91,8 +91,8 @@ describe('wheel-loads', () => {
   test('the wheel-loads figure draws arrows as long as the loads', () => {
     const markup = drawn(wheelLoadsCalculator, WheelLoadsFigure, LOADED)
     expectSound(markup)
-    const tails = places(markup, /line class="shaft"/, 'y1')
-    const tip = places(markup, /line class="ground"/, 'y1')[0]! + 2
+    const tails = places(markup, 'line[class="shaft"]', 'y1')
+    const tip = places(markup, 'line[class="ground"]', 'y1')[0]! + 2
     const { frontLoad, rearLoad } = shown(wheelLoadsCalculator, LOADED).now.output
     // before and now at the rear, then before and now at the front; hundredths of a unit on 30
     expectNear((tails[3]! - tip) / (tails[1]! - tip), Number(frontLoad) / Number(rearLoad), 1e-3)
