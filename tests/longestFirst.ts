@@ -19,6 +19,7 @@ const LONG = [
   'sampleBike',
   'fitBikeCoverage',
   'chapter',
+  'offline',
   'questions',
   'jobs',
 ]

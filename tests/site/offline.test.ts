@@ -59,6 +59,12 @@ async function kept(page: Page, address: string): Promise<void> {
 }
 const heading = (page: Page) => page.locator('h1').first().innerText()
 const soon = <T>(look: () => Promise<T>) => expect.poll(look, { timeout: 15_000 })
+/** Locks of this site that are held, or that something waits for. */
+const locksOf = async (page: Page, how: 'held' | 'pending'): Promise<string[]> => {
+  const locks = await page.evaluate(() => navigator.locks.query())
+  return (locks[how] ?? []).map(({ name, mode }) => `${mode} ${name}`)
+}
+const isOffer = (lock: string): boolean => lock === 'exclusive witness-mark.at-work'
 const describes = (page: Page) => page.locator('meta[name="description"]').getAttribute('content')
 /** The editions of which pages are kept. */
 const editionsKept = (page: Page): Promise<(string | undefined)[]> =>
@@ -188,7 +194,8 @@ describe('a new edition', () => {
     // the edition of before is shown, and nothing is offered while the job is under way in the other tab
     expect(await describes(page)).toContain(OLD)
     await work.reload()
-    await work.locator('[data-kept-for]', { hasText: 'My bike' }).waitFor()
+    // both tabs have seen it and wait: one behind the other
+    await soon(async () => (await locksOf(page, 'pending')).filter(isOffer).length).toBe(2)
     for (const each of [page, work])
       expect(await each.locator('[data-new-edition]').count()).toBe(0)
     // what of the new edition is not kept yet comes from the network, and is not put with the old
@@ -203,10 +210,7 @@ describe('a new edition', () => {
     // a job that is gone on with meanwhile holds it up again
     const again = await context.newPage()
     await open(again, SAG)
-    await soon(async () => {
-      const { held = [] } = await again.evaluate(() => navigator.locks.query())
-      return held.map(({ name, mode }) => `${mode} ${name}`)
-    }).toContain('shared witness-mark.at-work')
+    await soon(() => locksOf(again, 'held')).toContain('shared witness-mark.at-work')
     await load.click()
     await page.locator('[data-new-edition] [role="status"]', { hasText: 'under way' }).waitFor()
     await again.close()
