@@ -11,14 +11,14 @@ const ROUNDS = 'one round more or less of a search that has come home'
 
 /** Faults of `npm run mutate` that leave every result as it is, file by file. They are printed, but count neither as caught nor as missed. */
 export const EXPLAINED: Record<string, Explanation[]> = {
-  brakingOvershoot: [
+  'core/brakingOvershoot': [
     {
       was: 'stiffness > 0',
       becomes: 'stiffness >= 0',
       why: 'a stiffness of 0 has a natural frequency of 0, refused; the slope is then no number or above 0',
     },
   ],
-  chassis: [
+  'core/chassis': [
     {
       line: 'return { rearX: 0',
       why: 'a blank that takeAttitude fills in before anything reads it',
@@ -29,7 +29,7 @@ export const EXPLAINED: Record<string, Explanation[]> = {
       why: 'a cosine of exactly 0 gives no trail, which poseOf refuses',
     },
   ],
-  choose: [
+  'core/choose': [
     {
       was: 'spring.closes === null',
       becomes: 'false',
@@ -45,15 +45,15 @@ export const EXPLAINED: Record<string, Explanation[]> = {
       why: 'equal to a picometre less the rounding that is let pass',
     },
   ],
-  damper: [
+  'core/damper': [
     { was: 'speed <= velocity', becomes: 'speed < velocity', why: CONTINUOUS },
     { was: 'speed >= 0', becomes: 'speed > 0', why: CONTINUOUS },
   ],
-  damping: [
+  'core/damping': [
     { was: 'ratio >= 1', becomes: 'ratio > 1', why: 'e to the minus infinity is 0 too' },
     { was: 'r <= 1', becomes: 'r < 1', why: CONTINUOUS },
   ],
-  eigen: [
+  'core/eigen': [
     {
       line: 'put(a, i, k, 0)',
       why: 'sets to 0 what a reflection has brought to the rounding of 0',
@@ -112,38 +112,38 @@ export const EXPLAINED: Record<string, Explanation[]> = {
     { was: 'tries > 300', why: 'no matrix is known that does not settle' },
     { line: 'the QR iteration did not settle', why: 'no matrix is known that does not settle' },
   ],
-  end: [
+  'core/end': [
     { was: 'x < 0', becomes: 'x <= 0', why: CONTINUOUS },
     { was: 'x > travel', becomes: 'x >= travel', why: CONTINUOUS },
     { was: 'short >= 0', becomes: 'short > 0', why: 'the search hands an end back that is a root' },
     { was: 'over <= 0', becomes: 'over < 0', why: 'the search hands an end back that is a root' },
     { was: 'closing >= 0', becomes: 'closing > 0', why: CONTINUOUS },
   ],
-  estimate: [
+  'core/estimate': [
     {
       was: 'springRate > 0',
       becomes: 'springRate >= 0',
       why: 'a difference of measured forces that is 0 to the last digit',
     },
   ],
-  forceNeeded: [
+  'core/forceNeeded': [
     { was: 'force <= 0', becomes: 'force < 0', why: 'equal to the last digit' },
     { was: 'i < 12', becomes: 'i <= 12', why: ROUNDS },
     { was: 'i++', why: 'every search ends long before' },
     { line: 'if (Math.abs(off) < 1e-13) break', why: ROUNDS },
   ],
-  fork: [
+  'core/fork': [
     { was: 'short >= 0', becomes: 'short > 0', why: 'the search hands an end back that is a root' },
     { was: 'over <= 0', becomes: 'over < 0', why: 'the search hands an end back that is a root' },
   ],
-  gas: [
+  'core/gas': [
     {
       was: 'curve.exponent === 1',
       becomes: 'false',
       why: 'a number to the power 1 is itself: only sooner',
     },
   ],
-  integrate: [
+  'core/integrate': [
     {
       was: 'i < this.y.length',
       becomes: 'i <= this.y.length',
@@ -169,22 +169,22 @@ export const EXPLAINED: Record<string, Explanation[]> = {
       why: 'a typed array takes nothing beyond its end',
     },
   ],
-  lookout: [
+  'core/lookout': [
     { was: 'side > 0', becomes: 'side >= 0', why: 'a quantity that has crossed has a side' },
   ],
-  newton: [
+  'core/newton': [
     { was: 'round < ROUNDS', becomes: 'round <= ROUNDS', why: ROUNDS },
     { was: 'travel < 0', becomes: 'travel <= 0', why: CONTINUOUS },
     { was: 'travel > last', becomes: 'travel >= last', why: CONTINUOUS },
   ],
-  oil: [
+  'core/oil': [
     { line: 'const near =', why: 'the line is the same from either reading, but for rounding' },
   ],
-  overshoot: [
+  'core/overshoot': [
     { was: 'zeta >= 1', becomes: 'zeta > 1', why: 'e to the minus infinity is 0 too' },
     { was: 'angle < STEP_LIKE', becomes: 'angle <= STEP_LIKE', why: CONTINUOUS },
   ],
-  progressive: [
+  'core/progressive': [
     { was: 'straight <= rounding', becomes: 'straight < rounding', why: 'equal to the last digit' },
     {
       was: 'pValue >= SIGNIFICANCE',
@@ -212,29 +212,29 @@ export const EXPLAINED: Record<string, Explanation[]> = {
       why: 'the deviations of one side add up to 0, so what the other is counted from cancels',
     },
   ],
-  ratio: [
+  'core/ratio': [
     {
       was: 'curve.strokes[piece]! > stroke',
       becomes: 'curve.strokes[piece]! >= stroke',
       why: CONTINUOUS,
     },
   ],
-  rear: [
+  'core/rear': [
     {
       was: 'deflection > preload',
       why: 'a joint before full extension is left out later, and one at it makes a piece of no length',
     },
   ],
-  regression: [
+  'core/regression': [
     {
       line: 'const sxy =',
       why: 'the deviations of one side add up to 0, so what the other is counted from cancels',
     },
   ],
-  road: [
+  'core/road': [
     { was: 'time !== asked', becomes: 'true', why: 'the same height worked out anew: only later' },
   ],
-  root: [
+  'core/root': [
     { was: 'i < 200', why: 'every search ends long before' },
     { was: 'i++', why: 'every search ends long before' },
     { line: 'return Math.abs(fa) < Math.abs(fb) ? a : b', why: 'every search ends long before' },
@@ -263,7 +263,7 @@ export const EXPLAINED: Record<string, Explanation[]> = {
       why: 'the edge of where a step is safe, met to the last digit',
     },
   ],
-  spring: [
+  'core/spring': [
     { was: 'to <= from', why: 'a piece of no length is passed over' },
     { was: 'to === Infinity', becomes: 'false', why: 'a joint at infinity is never reached' },
     { was: 'deflection <= 0', becomes: 'deflection < 0', why: CONTINUOUS },
@@ -273,7 +273,7 @@ export const EXPLAINED: Record<string, Explanation[]> = {
       why: 'a span of no length holds no energy',
     },
   ],
-  steering: [
+  'core/steering': [
     {
       was: 'x * A[0][0] + y * B[0][0]',
       why: 'K₂ has an empty first column, and it alone is combined',
@@ -293,7 +293,7 @@ export const EXPLAINED: Record<string, Explanation[]> = {
       why: 'only its sign is asked for',
     },
   ],
-  student: [
+  'core/student': [
     {
       was: 'degreesOfFreedom <= MANY',
       becomes: 'degreesOfFreedom < MANY',
@@ -313,17 +313,17 @@ export const EXPLAINED: Record<string, Explanation[]> = {
     { line: 'for (let m = 1; m < 10000', becomes: 'm <= 10000', why: ROUNDS },
     { was: 'Math.abs(d * c - 1) < 1e-15', why: ROUNDS },
   ],
-  tyre: [
+  'core/tyre': [
     { was: '[]', becomes: '["Stryker was here"]', why: 'the first entry of a match is not read' },
   ],
-  uncertainty: [
+  'core/uncertainty': [
     {
       was: 'moved[index]! += shift',
       becomes: 'moved[index]! -= shift',
       why: 'both ways of a central difference, and its size alone is used',
     },
   ],
-  viscosityIndex: [
+  'core/viscosityIndex': [
     { was: 'at40 >= high', becomes: 'at40 > high', why: 'procedures A and B are both 100 there' },
     { was: 'high > low', becomes: 'high >= low', why: 'equal to the last digit' },
   ],

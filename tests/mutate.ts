@@ -1,16 +1,15 @@
 /**
- * Plants faults in src/core, one at a time, and counts how many its tests catch: `npm run mutate`, or `npm run mutate -- spring gas` for some files.
- * Each file is tried against the tests that mirror it and the laws, not against all: guards are reached by every test, and a mutant that runs them all
- * takes minutes. So the share told is a lower bound. Faults that change no result are explained in explained.ts, and told apart. Fails below 90 %.
+ * Plants faults in src/core, src/machine and each solve.ts, one at a time, and counts how many tests catch: `npm run mutate`, a slice (`-- core`, `-- machine`,
+ * `-- solve`), or files (`-- core/spring machine/link sag`). Each file is tried against the tests that fit it, not against all: a mutant that runs them all
+ * takes minutes. So the share told is a lower bound. What was tried before is kept in reports/mutation and tried again only where the file or its tests changed.
+ * Faults that change no result are explained in explained.ts, and told apart. Fails where a slice is below 90 %.
  */
 import { execFileSync } from 'node:child_process'
-import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { EXPLAINED } from './explained.ts'
 
-// Another configuration, with a report of its own, lets two runs go side by side.
-const CONFIG = process.env['STRYKER_CONFIG'] ?? 'tests/stryker.config.json'
-const REPORT = (JSON.parse(readFileSync(CONFIG, 'utf8')) as { jsonReporter: { fileName: string } })
-  .jsonReporter.fileName
+const CONFIG = 'tests/stryker.config.json'
+const CONFIGURED = JSON.parse(readFileSync(CONFIG, 'utf8')) as Record<string, unknown>
 const WANTED = 0.9
 const LAWS = ['laws', 'representable']
 const STANCE = ['stance', 'stanceCases', 'lift', 'scales']
@@ -41,6 +40,69 @@ const THROUGH: Record<string, string[]> = {
   trustStep: ['fitNonlinear'],
 }
 const DATA = new Set(['bike', 'index', 'constants', 'viscosityIndexTable'])
+/** What the cards' machine serves: each of its files shows in one of these. */
+const MACHINE = [
+  ...[
+    'apart',
+    'away',
+    'bikeFill',
+    'decidingRemark',
+    'fields',
+    'keptLinks',
+    'link',
+    'number',
+    'paste',
+    'units',
+  ],
+  ...['whatDecides', 'worked', 'marks', 'sag', 'spring-test', 'rate-from-sag', 'stance'],
+].map((name) => `calculators/${name}`)
+/** Calculators that are tested in more files than their own. */
+const ALSO: Record<string, string[]> = {
+  'find-change': ['findChangeTrade'],
+  stance: ['hung'],
+  sag: ['hung'],
+}
+
+type Slice = 'core' | 'machine' | 'solve'
+/** A file to plant faults in, and the tests that fit it, without `tests/` and `.test.ts`. */
+interface Target {
+  slice: Slice
+  name: string
+  file: string
+  tests: string[]
+}
+
+const namesIn = (folder: string): string[] =>
+  readdirSync(folder)
+    .filter((file) => file.endsWith('.ts'))
+    .map((file) => file.replace('.ts', ''))
+
+const core = namesIn('src/core')
+  .filter((name) => !DATA.has(name))
+  .map((name): Target => {
+    const own = existsSync(`tests/core/${name}.test.ts`) ? [name] : []
+    const tests = [...new Set([...own, ...(THROUGH[name] ?? []), ...LAWS])]
+    return {
+      slice: 'core',
+      name,
+      file: `src/core/${name}.ts`,
+      tests: tests.map((test) => `core/${test}`),
+    }
+  })
+const machine = namesIn('src/machine').map((name): Target => ({
+  slice: 'machine',
+  name,
+  file: `src/machine/${name}.ts`,
+  tests: MACHINE,
+}))
+const solve = readdirSync('src/calculators')
+  .filter((name) => existsSync(`src/calculators/${name}/solve.ts`))
+  .map((name): Target => ({
+    slice: 'solve',
+    name,
+    file: `src/calculators/${name}/solve.ts`,
+    tests: [name, 'worked', ...(ALSO[name] ?? [])].map((test) => `calculators/${test}`),
+  }))
 
 interface Mutant {
   status:
@@ -48,6 +110,12 @@ interface Mutant {
   mutatorName: string
   replacement?: string
   location: { start: Place; end: Place }
+}
+/** Faults caught, all that count, and those that change nothing. */
+interface Tally {
+  caught: number
+  tried: number
+  explained: number
 }
 interface Place {
   line: number
@@ -80,57 +148,65 @@ function excuse(
   )
 }
 
-const files = readdirSync('src/core')
-  .map((file) => file.replace('.ts', ''))
-  .filter((name) => !DATA.has(name))
-const asked = process.argv.slice(2)
-const total = { caught: 0, tried: 0, explained: 0 }
-for (const name of asked.length > 0 ? asked : files) {
-  const tests = [
-    ...new Set([
-      ...(existsSync(`tests/core/${name}.test.ts`) ? [name] : []),
-      ...(THROUGH[name] ?? []),
-      ...LAWS,
-    ]),
-  ]
-  execFileSync(
-    'node_modules/.bin/stryker',
-    ['run', CONFIG, '--mutate', `src/core/${name}.ts`, '--reporters', 'json'],
-    {
-      env: { ...process.env, CORE_TESTS: tests.join(',') },
-      stdio: ['ignore', 'ignore', 'inherit'],
-    },
-  )
-  const report = JSON.parse(readFileSync(REPORT, 'utf8')) as {
+/** Tries one file; prints what no test caught. */
+function tryFile({ slice, name, file, tests }: Target): Tally {
+  const report = `reports/mutation/${slice}-${name}.json`
+  const wanted = { ...CONFIGURED, mutate: [file], incrementalFile: report }
+  const config = `reports/mutation/${slice}-${name}.config.json`
+  writeFileSync(config, JSON.stringify(wanted))
+  execFileSync('node_modules/.bin/stryker', ['run', config], {
+    env: { ...process.env, MUTATE_TESTS: tests.join(',') },
+    stdio: ['ignore', 'ignore', 'inherit'],
+  })
+  const { files } = JSON.parse(readFileSync(report, 'utf8')) as {
     files: Record<string, { source: string; mutants: Mutant[] }>
   }
-  const [file] = Object.values(report.files)
-  const lines = file?.source.split('\n') ?? []
-  const mutants = file?.mutants ?? []
+  const { source = '', mutants = [] } = files[file] ?? {}
+  const lines = source.split('\n')
   const caught = mutants.filter(({ status }) => status === 'Killed' || status === 'Timeout').length
   const alive = mutants
     .filter(({ status }) => status === 'Survived' || status === 'NoCoverage')
-    .map((mutant) => ({ mutant, why: excuse(name, lines, mutant) }))
+    .map((mutant) => ({ mutant, why: excuse(`${slice}/${name}`, lines, mutant) }))
   const missed = alive.filter(({ why }) => why === null)
-  const tried = caught + missed.length
-  total.caught += caught
-  total.tried += tried
-  total.explained += alive.length - missed.length
+  const explained = alive.length - missed.length
   console.log(
-    `${name.padEnd(20)} ${String(caught).padStart(4)} of ${String(tried).padStart(4)} caught, ${alive.length - missed.length} explained`,
+    `${`${slice}/${name}`.padEnd(30)} ${String(caught).padStart(4)} of ${String(caught + missed.length).padStart(4)} caught, ${explained} explained`,
   )
-  for (const { mutant, why } of alive) {
-    const [was, becomes] = [
-      textAt(lines, mutant.location),
-      (mutant.replacement ?? '').replace(/\s+/g, ' '),
-    ].map((text) => text.slice(0, 90))
-    console.log(
-      `    ${why === null ? 'missed' : 'explained'}, line ${mutant.location.start.line}: ${was} → ${becomes}${why === null ? '' : ` (${why})`}`,
-    )
-  }
+  for (const { mutant, why } of alive) tell(lines, mutant, why)
+  return { caught, tried: caught + missed.length, explained }
 }
-const share = total.caught / total.tried
-console.log(
-  `\n${total.caught} of ${total.tried} caught: ${(100 * share).toFixed(1)} %; ${total.explained} more explained`,
-)
-process.exit(share >= WANTED ? 0 : 1)
+
+function tell(lines: string[], mutant: Mutant, why: string | null): void {
+  const [was, becomes] = [
+    textAt(lines, mutant.location),
+    (mutant.replacement ?? '').replace(/\s+/g, ' '),
+  ].map((text) => text.slice(0, 90))
+  console.log(
+    `    ${why === null ? 'missed' : 'explained'}, line ${mutant.location.start.line}: ${was} → ${becomes}${why === null ? '' : ` (${why})`}`,
+  )
+}
+
+const all = [...solve, ...machine, ...core]
+const asked = process.argv.slice(2)
+const chosen =
+  asked.length === 0
+    ? all
+    : all.filter(({ slice, name }) =>
+        asked.some((one) => one === slice || one === name || one === `${slice}/${name}`),
+      )
+mkdirSync('reports/mutation', { recursive: true })
+const totals = new Map<Slice, Tally>()
+for (const target of chosen) {
+  const { caught, tried, explained } = tryFile(target)
+  const before = totals.get(target.slice) ?? { caught: 0, tried: 0, explained: 0 }
+  totals.set(target.slice, {
+    caught: before.caught + caught,
+    tried: before.tried + tried,
+    explained: before.explained + explained,
+  })
+}
+for (const [slice, { caught, tried, explained }] of totals)
+  console.log(
+    `\n${slice}: ${caught} of ${tried} caught: ${((100 * caught) / tried).toFixed(1)} %; ${explained} more explained`,
+  )
+process.exit([...totals.values()].every(({ caught, tried }) => caught >= WANTED * tried) ? 0 : 1)
