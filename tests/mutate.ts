@@ -89,7 +89,10 @@ const core = namesIn('src/core')
       tests: tests.map((test) => `core/${test}`),
     }
   })
-const machine = namesIn('src/machine').map((name): Target => ({
+const machine = [
+  ...namesIn('src/machine'),
+  ...namesIn('src/machine/inputs').map((name) => `inputs/${name}`),
+].map((name): Target => ({
   slice: 'machine',
   name,
   file: `src/machine/${name}.ts`,
@@ -150,9 +153,10 @@ function excuse(
 
 /** Tries one file; prints what no test caught. */
 function tryFile({ slice, name, file, tests }: Target): Tally {
-  const report = `reports/mutation/${slice}-${name}.json`
+  const kept = `reports/mutation/${slice}-${name.replace('/', '-')}`
+  const report = `${kept}.json`
   const wanted = { ...CONFIGURED, mutate: [file], incrementalFile: report }
-  const config = `reports/mutation/${slice}-${name}.config.json`
+  const config = `${kept}.config.json`
   writeFileSync(config, JSON.stringify(wanted))
   execFileSync('node_modules/.bin/stryker', ['run', config], {
     env: { ...process.env, MUTATE_TESTS: tests.join(',') },

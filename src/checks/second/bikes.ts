@@ -4,6 +4,8 @@ import type { Bike, CoilGroup, LoadCase } from '../../core/index.ts'
 export interface Drawn {
   bike: Bike
   loadCase: LoadCase
+  /** friction that holds an end up [N, along the fork and at the rear wheel]; below 0 it holds it down */
+  rub?: readonly [number, number]
 }
 
 /** Draws bikes that might stand on a road, from a stream of numbers from 0 to 1: about the sizes of the three invented ones, each figure by itself. */

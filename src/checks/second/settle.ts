@@ -90,7 +90,10 @@ function setDown(geometry: Geometry, used: readonly [number, number]): Placed {
 const STEP = 2e-5
 
 /** The work that a small movement of each end leaves over, per metre of it [N]. */
-function leftOver({ bike, loadCase }: Drawn, used: readonly [number, number]): [number, number] {
+function leftOver(
+  { bike, loadCase, rub = [0, 0] }: Drawn,
+  used: readonly [number, number],
+): [number, number] {
   const { payload = [], deceleration = 0, frontBrakeShare = 1, lean = 0, gasState } = loadCase
   const gravity = STANDARD_GRAVITY / Math.cos(lean)
   const carried = [bike.sprung, ...payload]
@@ -128,7 +131,7 @@ function leftOver({ bike, loadCase }: Drawn, used: readonly [number, number]): [
       brake.rear * bike.geometry.rearRadius * (forth.arm - back.arm)
     return (masses + slid) / (2 * STEP)
   }
-  return [work(0) + springs[0], work(1) + springs[1]]
+  return [work(0) + springs[0] - rub[0], work(1) + springs[1] - rub[1]]
 }
 
 /** The travels at which both ends come to rest, between their stops, by Newton's steps with slopes from differences. */
@@ -156,6 +159,19 @@ export function settle(drawn: Drawn): Settled {
     if (Math.abs(by[0]) + Math.abs(by[1]) < 1e-13) break
   }
   return read(drawn.bike, used)
+}
+
+/** Every mass of a bike [kg] and where it lies, x from the rear contact and z from the ground [m], at given travels. */
+export function placesOf(
+  { bike, loadCase: { payload = [] } }: Drawn,
+  used: readonly [number, number],
+): { mass: number; x: number; z: number }[] {
+  const placed = setDown(bike.geometry, used)
+  return [
+    ...[bike.sprung, ...payload].map((part) => ({ mass: part.mass, ...placed.place(part) })),
+    { mass: bike.frontUnsprungMass, ...placed.front },
+    { mass: bike.rearUnsprungMass, ...placed.rear },
+  ]
 }
 
 /** Rake, trail and wheelbase by their meanings: the steering axis drawn down to the ground, against the point below the axle. */
