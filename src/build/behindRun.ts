@@ -123,7 +123,9 @@ const list: Behind = {
           id: output,
           label,
           kind: kind ?? 'quantity',
-          worked: worked.filter(({ expect }) => output in expect).length,
+          worked: worked.filter(({ expect }) =>
+            Object.keys(expect).some((path) => path.split('.')[0] === output),
+          ).length,
           second: byVirtualWork.has(`${id} ${output}`),
         })),
       }

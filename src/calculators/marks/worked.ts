@@ -41,6 +41,26 @@ const checks: readonly WorkedCase[] = [
     working:
       'Worked by hand. Left 110 − 118 = −8, right 107 − 117 = −10, mean −9 mm; −9/150 = −6 %. Before, left less right is 118 − 117 = 1 mm.',
   },
+  {
+    title: 'What a band of 5 mm has to be exceeded by',
+    given: {
+      beforeLeft: 115,
+      beforeRight: 115,
+      afterLeft: 121,
+      afterRight: 121.5,
+      settled: 'different',
+      frictionBand: 5,
+      travel: 120,
+      readingPlusMinus: 0.5,
+    },
+    expect: {
+      against: { value: 5, tolerance: 1e-9 },
+      'heightChange.low': { value: 5.684, tolerance: 0.001 },
+      'heightChange.high': { value: 6.816, tolerance: 0.001 },
+    },
+    working:
+      'Worked by hand. Settled in different ways, a change is real past the whole band, 5 mm. Four readings within ±0.5 mm, each 0.5/√3 = 0.2887 mm, each with weight ½: √(4 × ¼) × 0.2887 = 0.2887; × 1.96 = 0.566. 6.25 − 0.566 = 5.684, 6.25 + 0.566 = 6.816.',
+  },
 ]
 
 export default checks

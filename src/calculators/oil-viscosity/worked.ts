@@ -29,6 +29,25 @@ const checks: readonly WorkedCase[] = [
     working:
       'Worked by hand on the same scale: lg lg 32.7 = 0.1803 and lg lg 15.7 = 0.0776; their mean 0.1290 belongs to 10^(10^0.1290) − 0.7 = 21.5, not 23.5.',
   },
+  {
+    title: 'Two oils at 20 °C, and their mixture at 100 °C',
+    given: {
+      known: 'at100',
+      at40: 32,
+      at100: 5.36,
+      otherAt40: 15,
+      otherAt100: 3.79,
+      share: 50,
+      temperature: 20,
+    },
+    expect: {
+      one: { value: 86.8, tolerance: 0.1 },
+      two: { value: 31.1, tolerance: 0.05 },
+      mixAt100: { value: 4.481, tolerance: 0.002 },
+    },
+    working:
+      'Worked by hand with lg lg(ν + 0.7) = A − B lg T, T in kelvin. From 40 to 100 °C lg T grows by 0.07613, to 20 °C it falls by 0.02867. Oil one: lg lg 32.7 = 0.18028, lg lg 6.06 = −0.10653, B = 0.28681/0.07613 = 3.7674; 0.18028 + 3.7674 × 0.02867 = 0.28828, so 10^(10^0.28828) − 0.7 = 86.8. Oil two: lg lg 15.7 = 0.07768, lg lg 4.49 = −0.18559, B = 3.4583; 0.07768 + 0.09913 = 0.17681, 31.1. At 100 °C half and half: the mean of −0.10653 and −0.18559 is −0.14606, 10^(10^−0.14606) − 0.7 = 4.481.',
+  },
 ]
 
 export default checks

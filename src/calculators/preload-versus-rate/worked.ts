@@ -65,6 +65,20 @@ const checks: readonly WorkedCase[] = [
     working:
       'Worked by hand for one leg. Tube area π·43²/4 = 1452.2 mm², bore 1134.1 mm². Air at full extension 1134.1 × 130 − 56 000 + 1452.2 × 120 = 265 697 mm³; at 35.1 mm 214 725 mm³. Force 1452.2 × 0.101325 × (265 697/214 725 − 1) = 34.9 N, 69.9 N the pair. 18 (15 + 35.1) + 69.9 = 971.7 N: within 0.05 mm.',
   },
+  {
+    title: 'Half the load, the load, half as much again, and twice',
+    given: { rate: 9, preload: 25, load: 971, travel: 120, gas: 'none', topOut: 'none' },
+    expect: {
+      'heights.0.0': { value: 485.5, tolerance: 1e-6 },
+      'heights.0.1': { value: 1.9722, tolerance: 1e-4 },
+      'heights.1.1': { value: 28.9444, tolerance: 1e-4 },
+      'heights.2.1': { value: 55.9167, tolerance: 1e-4 },
+      'heights.3.1': { value: 82.8889, tolerance: 1e-4 },
+      'heights.3.2': { value: 18, tolerance: 1e-6 },
+    },
+    working:
+      'Worked by hand. Two springs of 9 N/mm are 18 N/mm. 485.5/18 = 26.972, less 25 of preload is 1.972 mm; each 485.5 N more adds 26.972 mm: 28.944, 55.917, 82.889 mm. The slope stays 18 N/mm.',
+  },
 ]
 
 export default checks

@@ -10,9 +10,12 @@ const checks: readonly WorkedCase[] = [
       wheelbase: { value: 1434.9, tolerance: 0.5 },
       trail: { value: 105.9, tolerance: 0.3 },
       frontLoad: { value: 138.6, tolerance: 0.3 },
+      rearLoad: { value: 141.4, tolerance: 0.3 },
+      frontShare: { value: 49.5, tolerance: 0.1 },
+      rake: { value: 24.86, tolerance: 0.03 },
     },
     working:
-      'Worked by hand from the bike before: pitch 0.24°, wheelbase 1439.3, trail 108.3 mm, 137.8 kg in front. The axle comes 10 mm up the fork and the fork sinks 0.5: 10.5 · cos 25.2° = 9.5 mm, which pitches the bike by 9.5/1440 rad = 0.38° to −0.14°. The base loses 10.5 · sin 25.2° = 4.4. A degree of rake is 6.1 mm of trail: 108.3 − 0.38 · 6.1 = 106.0. The centre, 310 mm above the axles’ line, comes 310 · 0.0066 = 2.0 mm forward and the base is shorter: 280 · (711/1434.9) = 138.7 kg.',
+      'Worked by hand from the bike before: pitch 0.24°, wheelbase 1439.3, trail 108.3 mm, 137.8 kg in front. The axle comes 10 mm up the fork and the fork sinks 0.5: 10.5 · cos 25.2° = 9.5 mm, which pitches the bike by 9.5/1440 rad = 0.38° to −0.14°. The base loses 10.5 · sin 25.2° = 4.4. A degree of rake is 6.1 mm of trail: 108.3 − 0.38 · 6.1 = 106.0. The centre, 310 mm above the axles’ line, comes 310 · 0.0066 = 2.0 mm forward and the base is shorter: 280 · (711/1434.9) = 138.7 kg, 49.5 %, and 141.3 at the rear. The rake is 25 − 0.14 = 24.86°.',
   },
   {
     title: 'Ten millimetres more preload in the roadster’s fork',

@@ -7,17 +7,23 @@ const checks: readonly WorkedCase[] = [
     expect: {
       sag: { value: 35, tolerance: 1e-9 },
       frictionBand: { value: 6, tolerance: 1e-9 },
+      'rests.low': { value: 32, tolerance: 1e-9 },
+      'rests.high': { value: 38, tolerance: 1e-9 },
       share: { value: 29.166666667, tolerance: 1e-6 },
     },
     working:
-      'Worked by hand. Mean of 112 and 118 is 115; 150 − 115 = 35 mm; 118 − 112 = 6 mm; 35/120 = 29.17 %.',
+      'Worked by hand. Mean of 112 and 118 is 115; 150 − 115 = 35 mm; 118 − 112 = 6 mm; it rests anywhere from 150 − 118 = 32 to 150 − 112 = 38 mm; 35/120 = 29.17 %.',
   },
   {
     title: 'What ±1 mm in each reading makes of it',
     given: { extended: 150, settledDown: 112, settledUp: 118, travel: 120, readingPlusMinus: 1 },
-    expect: { sag: { value: 35, tolerance: 1e-9 } },
+    expect: {
+      sag: { value: 35, tolerance: 1e-9 },
+      'sag.low': { value: 33.614, tolerance: 0.001 },
+      'sag.high': { value: 36.386, tolerance: 0.001 },
+    },
     working:
-      'Worked by hand (JCGM 100, 4.3.7 and 5.1.2). One reading within ±1 mm: 1/√3 = 0.577 mm. Sag is e − (d + u)/2: 0.577·√(1 + ¼ + ¼) = 0.707 mm; times 1.96 is ±1.39 mm.',
+      'Worked by hand (JCGM 100, 4.3.7 and 5.1.2). One reading within ±1 mm: 1/√3 = 0.577 mm. Sag is e − (d + u)/2: 0.577·√(1 + ¼ + ¼) = 0.707 mm; times 1.96 is ±1.386 mm: 33.614 to 36.386.',
   },
   {
     title: 'The bike alone',

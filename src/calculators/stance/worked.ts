@@ -33,6 +33,31 @@ const checks: readonly WorkedCase[] = [
     working:
       'Worked by hand: 1/cos 35° = 1.2208, so 137.8 and 142.2 kg become 168.2 and 173.6; the two together 341.8. Both ends sink, which moves the share by less than half a point.',
   },
+  {
+    title: 'Two scales, and travels that the roadster’s springs do not give',
+    given: {
+      from: 'scales',
+      scaleFront: 100,
+      scaleRear: 100,
+      scaleFrontTravel: 22,
+      scaleRearTravel: 10,
+      rider: 0,
+      forkPreloadChange: 0,
+    },
+    expect: {
+      scaleFrontMisfit: { value: 3.3, tolerance: 0.15 },
+      scaleRearMisfit: { value: -3.8, tolerance: 0.15 },
+    },
+    working:
+      'Worked by hand. Front: (100 − 28) kg · 9.807 · cos 24.9° = 640 N, which 18 · (15 + 18.7) = 607 N of springs and 33 N of gas carry at 18.7 mm: 22 were read, 3.3 more. Rear: (100 − 24) kg · 9.807 = 745 N at the wheel is 745/0.4348 = 1714 N at the shock, less 185 of gas 1529 N: 16.99 mm of spring, 5.99 beyond the preload, 13.8 mm at the wheel; 10 were read, 3.8 less. The sines and cosines of the pose, left out here, are the tolerance.',
+  },
+  {
+    title: 'Where the rear wheel carries nothing',
+    given: { forkPreloadChange: 0, rider: 80 },
+    expect: { liftDeceleration: { value: 1.1, tolerance: 0.06 } },
+    working:
+      'Worked by hand: the deceleration in g is the distance from the front contact back to the centre over its height: about 680 mm ÷ 620 mm = 1.10, both with the nose down.',
+  },
 ]
 
 export default checks

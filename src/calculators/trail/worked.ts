@@ -7,9 +7,12 @@ const checks: readonly WorkedCase[] = [
     expect: {
       trail: { value: 106.8, tolerance: 0.05 },
       normalTrail: { value: 96.79, tolerance: 0.01 },
+      perDegree: { value: 6.105, tolerance: 0.002 },
+      perRadius: { value: 0.4663, tolerance: 0.0001 },
+      flop: { value: 40.9, tolerance: 0.01 },
     },
     working:
-      'Worked by hand: 300 · sin 25° = 126.79; less 30 is 96.79; ÷ cos 25° = 0.90631 gives 106.79 mm.',
+      'Worked by hand: 300 · sin 25° = 126.79; less 30 is 96.79; ÷ cos 25° = 0.90631 gives 106.79 mm. The slope in rake is (300 − 30 · 0.42262)/0.82139 = 349.80 mm a radian, ÷ 57.296 = 6.105 mm a degree; a millimetre of radius gives tan 25° = 0.4663. Flop 106.79 · 0.42262 · 0.90631 = 40.90 mm.',
   },
   {
     title: 'The same trail from another rake and offset: they are not the same thing',

@@ -8,7 +8,7 @@ const deflection = (groups: readonly CoilGroup[], force: number): number =>
 
 /** Force of a stack [N] at a deflection [m], by halving on the force. */
 export function stackForce(groups: readonly CoilGroup[], by: number): number {
-  if (by <= 0) return 0
+  if (by <= 0 || groups.length === 0) return 0
   let [low, high] = [0, 1]
   while (deflection(groups, high) < by) high *= 2
   for (let i = 0; i < 80; i++) {

@@ -1,14 +1,23 @@
 import {
   bikeFromScales,
   forceNeeded,
+  forkCurve,
+  forkCurveForce,
+  forkCurveFrom,
   forkForce,
   forkForceFromAxleLoad,
   forkRate,
   forkTravel,
   frontShareFromScales,
+  gasCurve,
+  gasCurveForce,
+  gasCurveFrom,
+  gasCurveRate,
   groundTrail,
+  heldTravel,
   pose,
   randomStream,
+  ratioCurve,
   rearTravel,
   rearWheelForce,
   rearWheelRate,
@@ -18,22 +27,25 @@ import {
   springFromSags,
   springLimit,
   springRate,
+  travelAtStroke,
   withSprings,
 } from '../../core/index.ts'
 import type { CoilGroup } from '../../core/index.ts'
 import { drawBike } from './bikes.ts'
 import type { Drawn } from './bikes.ts'
 import { forkPush, shockPush, stackForce, stroke } from './laws.ts'
+import { FINDING } from './findParts.ts'
 import { read, settle } from './settle.ts'
 
 /** One function of the core beside the second method's own way to the same number. */
-interface Part {
+export interface Part {
   name: string
   core(drawn: Drawn): number
   other(drawn: Drawn): number
 }
 
 const USED = 0.05
+const FAST = { exponent: 1.4 }
 const STEP = 1e-6
 const slope = (f: (x: number) => number, at: number): number =>
   (f(at + STEP) - f(at - STEP)) / (2 * STEP)
@@ -87,6 +99,43 @@ const SPRINGS: readonly Part[] = [
   {
     name: 'forkTravel',
     core: ({ bike: { fork } }) => forkTravel(fork, forkPush(fork, USED)),
+    other: () => USED,
+  },
+  {
+    name: 'gasCurveRate',
+    core: ({ bike: { fork } }) => {
+      const { gas } = fork.legs[0]!
+      return gasCurveRate(gasCurve(gas!, fork.travel), USED)
+    },
+    other: ({ bike: { fork } }) => {
+      const airAlone = { travel: fork.travel, legs: [{ ...fork.legs[0]!, spring: [], preload: 0 }] }
+      return slope((x) => forkPush(airAlone, x), USED)
+    },
+  },
+  {
+    name: 'gasCurveFrom',
+    core: ({ bike: { fork } }) =>
+      gasCurveForce(gasCurveFrom(gasCurve(fork.legs[0]!.gas!, fork.travel, FAST), 0.03), USED),
+    other: ({ bike: { fork } }) => {
+      const airAlone = { travel: fork.travel, legs: [{ ...fork.legs[0]!, spring: [], preload: 0 }] }
+      return forkPush(airAlone, USED, { ...FAST, from: 0.03 })
+    },
+  },
+  {
+    name: 'forkCurveFrom',
+    core: ({ bike: { fork } }) => forkCurveForce(forkCurveFrom(forkCurve(fork, FAST), 0.03), USED),
+    other: ({ bike: { fork } }) => forkPush(fork, USED, { ...FAST, from: 0.03 }),
+  },
+  {
+    name: 'heldTravel',
+    core: (drawn) =>
+      heldTravel((x) => shockPush(drawn.bike.rear, x), 0.1, shockPush(drawn.bike.rear, USED)),
+    other: () => USED,
+  },
+  {
+    name: 'travelAtStroke',
+    core: ({ bike: { rear } }) =>
+      travelAtStroke(ratioCurve(rear.motionRatio, rear.travel), stroke(rear, USED)),
     other: () => USED,
   },
   {
@@ -239,7 +288,7 @@ export function runParts(count: number): PartRun[] {
     if (stances.every(({ frontStop, rearStop }) => frontStop === 'none' && rearStop === 'none'))
       drawn.push(one)
   }
-  return [...SPRINGS, ...BIKES].map(({ name, core, other }) => ({
+  return [...SPRINGS, ...BIKES, ...FINDING].map(({ name, core, other }) => ({
     name,
     apart: drawn.reduce((worst, one) => {
       const [ours, theirs] = [core(one), other(one)]

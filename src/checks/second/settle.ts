@@ -174,6 +174,12 @@ export function placesOf(
   ]
 }
 
+/** Where a point of the chassis drawing lies on the ground at given travels [m]. */
+export const placeAt = (
+  { geometry }: Bike,
+  used: readonly [number, number],
+): ((point: Point) => Point) => setDown(geometry, used).place
+
 /** Rake, trail and wheelbase by their meanings: the steering axis drawn down to the ground, against the point below the axle. */
 export function read({ geometry }: Bike, used: readonly [number, number]): Settled {
   const { front, rear, pitch } = setDown(geometry, used)
