@@ -8,7 +8,13 @@ export interface FunctionBehind {
   outside: readonly string[]
   /** whether the second method has its own way to the same number */
   second: boolean
+  /** hand-worked cases whose values come out of it */
+  byHand: number
 }
+
+/** Whether anything outside the core stands behind a function. */
+export const isHeld = ({ outside, second, byHand }: FunctionBehind): boolean =>
+  outside.length > 0 || second || byHand > 0
 
 /** What stands behind one result of a calculator. */
 export interface OutputBehind {
@@ -19,6 +25,9 @@ export interface OutputBehind {
   worked: number
   second: boolean
 }
+
+/** Whether a result is numbers: a verdict follows from them, and tests hold its limits. */
+export const isNumberOrTable = ({ kind }: OutputBehind): boolean => kind !== 'choice'
 
 /** The list of the build. */
 export interface Behind {

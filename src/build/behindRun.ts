@@ -9,9 +9,9 @@ import type { BikeSpec } from '../bikes/bikes.ts'
 import { calculatorIds, loadCalculator } from '../calculators/index.ts'
 import { runChecks } from '../checks/published.ts'
 import type { CheckTopic } from '../checks/published.ts'
-import { secondOutputs } from '../checks/second/calculators.ts'
+import { secondOutputs, singleCases } from '../checks/second/calculators.ts'
 import { runParts } from '../checks/second/parts.ts'
-import { loadWorkedChecks } from '../checks/worked.ts'
+import { loadWorkedChecks, runWorked } from '../checks/worked.ts'
 import * as core from '../core/index.ts'
 import { defaultsOf, evaluate } from '../machine/evaluate.ts'
 import type { Given } from '../machine/given.ts'
@@ -94,8 +94,39 @@ async function outsideOf(): Promise<Map<string, string[]>> {
   return behind
 }
 
+/** Of the functions that a state names, those that it does call. */
+const named = async (names: readonly string[], run: () => void): Promise<string[]> => {
+  if (names.length === 0) return []
+  const ran = await called(run)
+  return names.filter((name) => ran.has(name))
+}
+
+/** By core function, how many hand-worked cases hold values that come out of it. */
+async function byHandOf(): Promise<Map<string, number>> {
+  const byHand = new Map<string, number>()
+  for (const id of calculatorIds) {
+    const calculator = loadCalculator(id)
+    for (const check of await loadWorkedChecks(id)) {
+      const run = (): void => void runWorked(calculator, [check], bikes)
+      for (const name of await named(check.core ?? [], run))
+        byHand.set(name, (byHand.get(name) ?? 0) + 1)
+    }
+  }
+  return byHand
+}
+
+async function secondOf(): Promise<Set<string>> {
+  const second = new Set(['solveStance', ...runParts(1).map(({ name }) => name)])
+  for (const { calculator, given, core: names } of singleCases(bikes)) {
+    const run = (): void => void evaluate(loadCalculator(calculator), given, { bikes })
+    for (const name of await named(names, run)) second.add(name)
+  }
+  return second
+}
+
 const outside = await outsideOf()
-const second = new Set(['solveStance', ...runParts(1).map(({ name }) => name)])
+const byHand = await byHandOf()
+const second = await secondOf()
 const used = new Map<string, string[]>()
 for (const id of calculatorIds)
   for (const name of await usedBy(id)) used.set(name, [...(used.get(name) ?? []), id])
@@ -111,6 +142,7 @@ const list: Behind = {
       calculators,
       outside: outside.get(name) ?? [],
       second: second.has(name),
+      byHand: byHand.get(name) ?? 0,
     })),
   calculators: await Promise.all(
     calculatorIds.map(async (id) => {

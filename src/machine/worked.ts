@@ -5,6 +5,8 @@ export interface WorkedCase {
   title: string
   given: Given
   expect: Readonly<Record<string, { value: number; tolerance: number }>>
+  /** functions of the core that these values come out of, besides what they call */
+  core?: readonly string[]
   /** the working, with its source or "worked by hand" */
   working: string
 }

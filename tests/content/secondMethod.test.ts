@@ -53,9 +53,9 @@ describe('the second method', () => {
     for (const by of [-0.01, 0, 0.004, 0.03, 0.09]) expect(Math.abs(stackForce(groups, by) - springForce(groups, by))).toBeLessThan(1e-9)
   })
 
-  test('gives what the calculators of the whole bike give', () => {
+  test('gives what calculators give', () => {
     const outputs = secondOutputs(loadCalculator, bikes)
-    expect(outputs.length).toBe(10)
-    expect(outputs.filter(({ apart }) => !(apart <= ALLOWED.apart))).toEqual([])
+    expect(outputs.length).toBeGreaterThan(70)
+    expect(outputs.filter(({ apart, allowed }) => !(apart <= allowed))).toEqual([])
   })
 })

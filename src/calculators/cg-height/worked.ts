@@ -5,6 +5,7 @@ const checks: readonly WorkedCase[] = [
     title: 'A roadster of 200 kg, rear axle raised by 300 mm',
     given: { frontLevel: 100, rearLevel: 100, otherWheelRaised: 105.7, lift: 300 },
     expect: { height: { value: 500, tolerance: 2 } },
+    core: ['centreOfGravityHeight'],
     working:
       'Worked by hand for a height of 500 mm: both axles 12 mm apart in height, so the axles’ reach when raised is √(1450² + 12² − 312²) = 1416.1 mm and the turn 12.42° − 0.47° = 11.95°. The weight then acts 725 · cos 11.95° − 200 · sin 11.95° = 667.9 mm behind the front axle: the front carries 200 · (1 − 667.9/1416.1) = 105.7 kg.',
   },

@@ -26,6 +26,7 @@ const checks: readonly WorkedCase[] = [
       outerShare: { value: 1.3043, tolerance: 1e-3 },
       coilsShare: { value: 0.6579, tolerance: 1e-3 },
     },
+    core: ['leastGaps'],
     working:
       'Worked by hand. D = 27.5 − 4.5 = 23; 81 500 × 4.5⁴/(8 × 23³ × 38) = 81 500 × 410.0625/3 698 768 = 9.0355 N/mm. Solid 40 × 4.5 = 180; 350 − 180 − 135 = 35 mm. The rate goes with d⁴/D³, and with the outside held D loses what d gains: (4 + 3 × 4.5/23) × 0.05/4.5 = 5.10 %. 9.0355 × 135 = 1219.8 N. Of 40 coils 2 are dead: 38 work. The outside moves D³: 3 × 0.1/23 = 1.304 %; a quarter coil of 38 is 0.658 %. Least gap of EN 13906-1, from memory: 38 × (0.0015 × 23²/4.5 + 0.1 × 4.5) = 38 × (0.1763 + 0.45) = 23.80 mm.',
   },

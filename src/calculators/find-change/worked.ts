@@ -111,6 +111,23 @@ const checks: readonly WorkedCase[] = [
     working:
       'Worked by hand. The spring gives 90 · (11 + 38.05 · 0.4348) = 2479 N with the rider and 90 · (11 + 13.79 · 0.4348) = 1530 N without: 949 N over at most (39 − 15) · 0.4348 = 10.4 mm, so 91 N/mm or more, and 95 is on the shelf. 2479/95 = 26.1 mm of squeeze, 16.6 of them stroke (38.2 mm at the wheel): 9.5 of preload, 1.5 less. Alone 1530/95 − 9.5 = 6.6 mm, 15.2 at the wheel.',
   },
+  {
+    title: 'Two millimetres more in hand by the oil alone',
+    given: {
+      ...FREE,
+      rider: 80,
+      frontRiderLow: 33.5,
+      frontRiderHigh: 36,
+      frontHeightLow: -1,
+      frontHeightHigh: 1.6,
+      allowed: 'oil',
+      reserve: 27,
+      deceleration: 0.7,
+    },
+    expect: { oilHeightChange: { value: -20, tolerance: 0.01 } },
+    working:
+      'Worked by hand. Settled in a stop of 0.7 g the roadster’s fork has used 95.8 mm: springs 18 · 110.84 = 1995 N, and air of 265.70 cm³, 214.54 with the rider and 126.52 there, 294.3 · (265.70/214.54 · (214.54/126.52)^1.4 − 1) = 469 N, 2464 together. For 27 mm in hand it may use 93. With the oil 15 mm higher it gives 1944 + 509 = 2453 N there, too little; with 20 mm 1944 + 539 = 2483 N, enough. Oil goes in steps of 5 mm. The front rises by less than half a millimetre, and the window of heights leaves no room for the preload that would do the same.',
+  },
 ]
 
 export default checks

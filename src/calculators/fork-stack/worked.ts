@@ -33,6 +33,7 @@ const checks: readonly WorkedCase[] = [
       'settings.15.1': { value: 23, tolerance: 1e-6 },
       'settings.0.2': { value: -6.28, tolerance: 0.05 },
     },
+    core: ['forkStack', 'spacerFor'],
     working:
       'Worked by hand: 335 + 125 + 2 + 24 + 7 turns of 1 mm = 493 mm in a depth of 478 mm, so 15 mm of preload. 9 N/mm × 15 mm = 135 N on the cap. 20 mm take a spacer 5 mm longer and press 180 N. The coils touch after 335 − 180 = 155 mm: less 15 of preload and 120 of travel, 20 mm are left, and 15 with 20 of preload. Bike alone (100 − 28) kg × 9.807 × cos 24.9° = 640.5 N along the fork: at 18.72 mm the springs give 18 × 33.72 = 607.0 and the air 2 × 147.14 × (265.70/238.51 − 1) = 33.5 N; with 20 mm of preload at 14.21 mm 18 × 34.21 = 615.8 and 2 × 147.14 × (265.70/245.06 − 1) = 24.8 N. Full travel: 18 × 135 = 2430 N and 2 × 147.14 × (265.70/91.435 − 1) = 560.9 N of air. Fully out 8 mm of preload is 7 less: at 25.00 mm 18 × 33.00 = 594.0 and the air 46.6 N, so it stands 6.28 mm lower. Fully in, 15 turns, it is 23 mm.',
   },

@@ -17,6 +17,7 @@ const checks: readonly WorkedCase[] = [
       share: { value: 5.208333333, tolerance: 1e-6 },
       sideDifference: { value: -0.5, tolerance: 1e-9 },
     },
+    core: ['compareMarks', 'shareOf'],
     working:
       'Worked by hand. Mean before (115 + 115)/2 = 115; mean after (121 + 121.5)/2 = 121.25; change 6.25 mm; 6.25/120 = 5.208 %. Left less right: 121 − 121.5 = −0.5 mm.',
   },

@@ -18,6 +18,7 @@ const checks: readonly WorkedCase[] = [
       'stations.5.1': { value: 720, tolerance: 0.3 },
       'stations.5.2': { value: 3150, tolerance: 0.3 },
     },
+    core: ['gasVolume'],
     working:
       'Worked by hand: bore 38 mm is 11.341 cm², times 13 cm is 147.4 cm³, less 56 cm³ of spring and spacer is 91.4 cm³ at full travel. A 43 mm tube is 14.522 cm²; 12 cm of travel add 174.3 cm³. 91.4 ÷ 14.522 = 6.30 cm to the lock. With its rider it stands at 35.2 mm, where the springs’ 18 · 50.2 = 904 N and the air carry 974 N: 214.58 cm³ are left, and 2 · 147.14 N · (265.70/214.58 − 1) = 70.1 N. From there to full travel the air is squeezed by 214.58/91.435 = 2.3468, after 265.70/214.58 = 1.2382 slowly: slow 294.28 · (1.2382 · 2.3468 − 1) = 560.9 N, fast 294.28 · (1.2382 · 2.3468^1.4 − 1) = 908.6, between, with 1.2, 720.0; the springs add 18 · 135 = 2430 N.',
   },
@@ -25,6 +26,7 @@ const checks: readonly WorkedCase[] = [
     title: 'Twenty cubic centimetres left in a 38 mm bore',
     given: { bike: 'middleweight-roadster', airHeight: 130, oilAdded: 20, temperature: 20 },
     expect: { effective: { value: 112.37, tolerance: 0.005 } },
+    core: ['levelChange'],
     working: 'Worked by hand: 20 cm³ ÷ 11.341 cm² = 1.763 cm. 130 − 17.63 = 112.37 mm.',
   },
   {

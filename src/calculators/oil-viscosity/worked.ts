@@ -45,8 +45,17 @@ const checks: readonly WorkedCase[] = [
       two: { value: 31.1, tolerance: 0.05 },
       mixAt100: { value: 4.481, tolerance: 0.002 },
     },
+    core: ['viscosityAt', 'blendViscosity'],
     working:
       'Worked by hand with lg lg(ν + 0.7) = A − B lg T, T in kelvin. From 40 to 100 °C lg T grows by 0.07613, to 20 °C it falls by 0.02867. Oil one: lg lg 32.7 = 0.18028, lg lg 6.06 = −0.10653, B = 0.28681/0.07613 = 3.7674; 0.18028 + 3.7674 × 0.02867 = 0.28828, so 10^(10^0.28828) − 0.7 = 86.8. Oil two: lg lg 15.7 = 0.07768, lg lg 4.49 = −0.18559, B = 3.4583; 0.07768 + 0.09913 = 0.17681, 31.1. At 100 °C half and half: the mean of −0.10653 and −0.18559 is −0.14606, 10^(10^−0.14606) − 0.7 = 4.481.',
+  },
+  {
+    title: 'An oil of index 100 is the one that the standard’s table measures by',
+    given: { known: 'index', at40: 32, index: 100, share: 0 },
+    expect: { mixAt100: { value: 5.362, tolerance: 0.001 } },
+    core: ['viscosityFromIndex'],
+    working:
+      'ASTM D2270, table of basic values: an oil of index 100 has at 40 °C the viscosity H of its line. H is 31.40 on the line of 5.30 mm²/s at 100 °C and 32.37 on that of 5.40; 32 lies 0.60 of the 0.97 between: 5.30 + 0.0619 = 5.362.',
   },
 ]
 

@@ -11,6 +11,7 @@ const checks: readonly WorkedCase[] = [
       'rests.high': { value: 38, tolerance: 1e-9 },
       share: { value: 29.166666667, tolerance: 1e-6 },
     },
+    core: ['sagFromMarks', 'shareOf'],
     working:
       'Worked by hand. Mean of 112 and 118 is 115; 150 − 115 = 35 mm; 118 − 112 = 6 mm; it rests anywhere from 150 − 118 = 32 to 150 − 112 = 38 mm; 35/120 = 29.17 %.',
   },

@@ -53,6 +53,7 @@ const checks: readonly WorkedCase[] = [
       secondRate: { value: 12, tolerance: 1e-6 },
       closesAt: { value: 40, tolerance: 1e-6 },
     },
+    core: ['fitProgressive'],
     working:
       'Worked by hand. Up to 40 mm of squeeze 80 N for each 10 mm, 8 N/mm; beyond, 120 N for each 10 mm, 12 N/mm.',
   },

@@ -16,6 +16,8 @@ export interface OneCase {
   calculator: string
   given: Given
   others: Readonly<Record<string, number>>
+  /** functions of the core that these results come out of */
+  core: readonly string[]
   /** how far apart they may be [SI; past 1 a share], where more than the balance of a bike */
   allowed?: number
 }
@@ -39,6 +41,7 @@ function chainCase(): OneCase {
   return {
     calculator: 'chain-slack',
     given: {},
+    core: ['slackAt', 'leastSlack', 'tightestTravel', 'chainExcess', 'midRunSlack'],
     others: {
       tightest: chain.slack(tightest),
       slackNow: chain.slack(now),
@@ -89,6 +92,17 @@ function inChassis(place: ReturnType<typeof placeAt>, at: { x: number; z: number
 const rolled = (height: number, halfWidth: number, crown: number, roll: number): number =>
   crown + (height - crown) * Math.sin(Math.PI / 2 - roll) - halfWidth * Math.sin(roll)
 
+/** The roll at which a height comes to 0, by halving. */
+function touching(height: (roll: number) => number): number {
+  let [low, high] = [0, 1.2]
+  for (let i = 0; i < 45; i++) {
+    const middle = (low + high) / 2
+    if (height(middle) > 0) low = middle
+    else high = middle
+  }
+  return low
+}
+
 function leanCase(spec: BikeSpec): OneCase {
   const [height, halfWidth, ahead, crown, rate] = [0.3, 0.36, 0.62, 0.07, 150e3]
   const bike = bikeOf(spec)
@@ -106,18 +120,15 @@ function leanCase(spec: BikeSpec): OneCase {
   const centre = upright.told.centreHeight - crown
   const effective = (roll: number): number =>
     Math.atan((centre * Math.sin(roll)) / (crown + centre * Math.cos(roll)))
-  let [low, high] = [0, 1.2]
-  for (let i = 0; i < 45; i++) {
-    const middle = (low + high) / 2
-    if (rolled(standing(effective(middle)).z, halfWidth, crown, middle) > 0) low = middle
-    else high = middle
-  }
+  const low = touching((roll) => rolled(standing(effective(roll)).z, halfWidth, crown, roll))
   const there = standing(effective(low))
   return {
     calculator: 'lean-clearance',
     given: {},
+    core: ['leanToTouch', 'touchAngle', 'rolledHeight', 'effectiveLean', 'toChassis'],
     others: {
       roll: low,
+      rigid: touching((roll) => rolled(upright.z, halfWidth, crown, roll)),
       heightNow: upright.z,
       squat: upright.z - there.z,
       effective: effective(low),
@@ -150,6 +161,7 @@ function rideCases(): OneCase[] {
     return {
       calculator: 'damping',
       given: { road, height: 20, law: 'linear' },
+      core: ['rideOver'],
       others: {
         rest: travel[0]!,
         peakTravel: Math.max(...travel),

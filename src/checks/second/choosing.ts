@@ -131,6 +131,10 @@ export function choosing(spec: BikeSpec): OneCase[] {
     {
       calculator: 'choose-rate',
       given: { riderMass: 95, deceleration: BRAKING, rates: [[9], [9.5]] },
+      core: [
+        ...['inHand', 'chooseRate', 'rateLeaving', 'oilRiseLeaving', 'withOilRaised'],
+        ...['squeezedFrom', 'brakingOvershoot', 'rampOvershoot'],
+      ],
       others: {
         'inHand.low': own.low,
         'inHand.high': own.high,
@@ -161,14 +165,20 @@ export function choosing(spec: BikeSpec): OneCase[] {
     {
       calculator: 'choose-rate',
       given: { riderMass: 80, deepest: own.deepest / MM, deceleration: 0.5 },
+      core: ['decelerationReaching'],
       others: { hardness: BRAKING * STANDARD_GRAVITY },
       allowed: 2e-6,
     },
     {
       calculator: 'choose-rate',
-      given: { riderMass: 95, staticNow: alone / MM, riderNow: suits / MM, readingPlusMinus: 0 },
+      given: {
+        ...{ from: 'own', ownMass: spec.mass, ownTravel: spec.fork.travel, riderMass: 95 },
+        ...{ staticNow: alone / MM, riderNow: suits / MM, readingPlusMinus: 0 },
+      },
+      core: ['springFromSags'],
       others: {
         fromSags: spec.fork.springRate * N_PER_MM,
+        fittedRate: spec.fork.springRate * N_PER_MM,
         fittedPreload: spec.fork.preload * MM,
       },
       allowed: 1e-6,
@@ -176,6 +186,7 @@ export function choosing(spec: BikeSpec): OneCase[] {
     {
       calculator: 'braking-dive',
       given: { deceleration: BRAKING, rider: 80 },
+      core: [],
       others: {
         'peak.low': own.braked.frontTravel + own.overshoot.low,
         'peak.high': own.deepest,

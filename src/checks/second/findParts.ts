@@ -5,9 +5,11 @@ import {
   changeBike,
   changeDraws,
   changeLooks,
+  damperForce,
   fitBike,
   normalStream,
   randomStream,
+  sample,
   sampleBike,
   solveStance,
   spreadOfChange,
@@ -105,7 +107,21 @@ function deviate(uniform: () => number): number {
 
 const [BEFORE, READ, SPREAD] = [9000, 9200, 300]
 
+/** A shim stack that opens at 0.15 m/s, then a quarter as steep. */
+const OPENING = { kind: 'digressive', knee: { velocity: 0.15, force: 105 }, after: 175 } as const
+
 export const FINDING: readonly Part[] = [
+  {
+    name: 'sample',
+    core: ({ bike }) => sample(0, bike.fork.travel, 4)[3]!,
+    other: ({ bike }) => bike.fork.travel - bike.fork.travel / 4,
+  },
+  {
+    name: 'damperForce',
+    core: () => damperForce({ compression: OPENING, rebound: OPENING }, 0.35),
+    // 105 N at the knee, and 20 cm/s more at 175 N·s/m
+    other: () => 105 + 35,
+  },
   {
     name: 'changeBike',
     core: (drawn) => solveStance(changeBike(drawn.bike, CHANGE), casesOf(drawn).rider).frontTravel,
@@ -126,8 +142,7 @@ export const FINDING: readonly Part[] = [
   },
   {
     name: 'axlePlaces',
-    core: (drawn) =>
-      axlePlaces(drawn.bike, solveStance(drawn.bike, casesOf(drawn).rider)).frontZ,
+    core: (drawn) => axlePlaces(drawn.bike, solveStance(drawn.bike, casesOf(drawn).rider)).frontZ,
     other: (drawn) => {
       const { geometry } = drawn.bike
       const { frontTravel, rearTravel } = settle(ridden(drawn, drawn.bike))
@@ -150,8 +165,7 @@ export const FINDING: readonly Part[] = [
       })[0]!.uncertainty,
     // two kilograms, by the slope
     other: (drawn) =>
-      (2 *
-        (settle(heavier(drawn, 0.02)).frontTravel - settle(heavier(drawn, -0.02)).frontTravel)) /
+      (2 * (settle(heavier(drawn, 0.02)).frontTravel - settle(heavier(drawn, -0.02)).frontTravel)) /
       0.04,
   },
   {
@@ -201,7 +215,7 @@ export const FINDING: readonly Part[] = [
     name: 'fitBike',
     core: ({ bike }) => {
       const read = (name: string, length: number, value: number) => ({
-        ...{ kind: 'springForce', name, at: 'front', length, value } as const,
+        ...({ kind: 'springForce', name, at: 'front', length, value } as const),
         plusMinus: { standard: 15 },
       })
       const readings = [read('long', 0.3, 400), read('short', 0.2, 400 + READ * 0.1)]
