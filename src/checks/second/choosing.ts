@@ -107,61 +107,75 @@ function zero(of: (x: number) => number, from: number, to: number): number {
   return b
 }
 
-/** The spring choice for a heavier rider, each figure from settled bikes. */
-export function choosing(spec: BikeSpec): OneCase[] {
+/** The roadster as it is chosen for: whom its springs suit, and a heavier rider now. */
+function prepared(spec: BikeSpec) {
   const bike = bikeOf(spec)
   const [suited, now] = [80, 95].map((rider) => aboard(spec, { rider })) as [
     ReturnType<typeof aboard>,
     ReturnType<typeof aboard>,
   ]
   const sag = tell({ bike, loadCase: { payload: suited } }).frontTravel
-  const row = (rate: number, oil = 0) => {
-    const preload = preloadFor(bike, now, rate, sag, oil)
-    const set = withLegs(bike, rate, preload, oil)
-    return { preload, alone: tell({ bike: set, loadCase: {} }), ...leftInHand(set, now, sag) }
-  }
-  const [own, ridden] = [leftInHand(bike, suited), leftInHand(bike, now)]
-  const [fitted, stiffer, oiled] = [row(9000), row(9500), row(9000, 0.01)]
-  const same = zero((rate) => row(rate).low - own.low, 9000, 9500)
-  const oil = zero((rise) => row(9000, rise).low - own.low, 0, 0.01)
+  return { bike, now, sag, own: leftInHand(bike, suited) }
+}
+
+type Prepared = ReturnType<typeof prepared>
+
+/** A rate in the fork, set to the sag, and what it then does. */
+function rowOf({ bike, now, sag }: Prepared, rate: number, oil = 0) {
+  const preload = preloadFor(bike, now, rate, sag, oil)
+  const set = withLegs(bike, rate, preload, oil)
+  return { preload, alone: tell({ bike: set, loadCase: {} }), ...leftInHand(set, now, sag) }
+}
+
+/** A choice among two rates for the heavier rider. */
+function heavierCase(ready: Prepared): OneCase {
+  const { bike, now, sag, own } = ready
+  const ridden = leftInHand(bike, now)
+  const [fitted, stiffer] = [rowOf(ready, 9000), rowOf(ready, 9500)]
+  const same = zero((rate) => rowOf(ready, rate).low - own.low, 9000, 9500)
+  const push = forkRateBy(withLegs(bike, 9000, fitted.preload), sag)
   const upright = Math.cos(fitted.rest.rake)
+  return {
+    calculator: 'choose-rate',
+    given: { riderMass: 95, deceleration: BRAKING, rates: [[9], [9.5]] },
+    core: [
+      ...['inHand', 'chooseRate', 'rateLeaving', 'oilRiseLeaving', 'withOilRaised'],
+      ...['squeezedFrom', 'brakingOvershoot', 'rampOvershoot'],
+    ],
+    others: {
+      'inHand.low': own.low,
+      'inHand.high': own.high,
+      'inHandNow.low': ridden.low,
+      'inHandNow.high': ridden.high,
+      sagWanted: sag,
+      sameRate: same,
+      sameOver: same / 9000 - 1,
+      oilInstead: zero((rise) => rowOf(ready, 9000, rise).low - own.low, 0, 0.01),
+      stepMore: stiffer.low - fitted.low,
+      oilTen: rowOf(ready, 9000, 0.01).low - fitted.low,
+      'rows.0.1': fitted.preload,
+      'rows.1.1': stiffer.preload,
+      'rows.1.2': stiffer.alone.frontTravel,
+      'rows.1.3': stiffer.braked.frontTravel,
+      'rows.1.4.low': stiffer.overshoot.low,
+      'rows.1.4.high': stiffer.overshoot.high,
+      'rows.1.5.low': stiffer.low,
+      'rows.1.5.high': stiffer.high,
+      'rows.0.7': Math.sqrt((push * STANDARD_GRAVITY) / (fitted.rest.forkForce * upright)),
+    },
+    // followed in steps, a peak is found to a ten-millionth, and a search ends at a hundredth of a micrometre
+    allowed: 2e-6,
+  }
+}
+
+/** The spring choice, each figure from settled bikes. */
+export function choosing(spec: BikeSpec): OneCase[] {
+  const ready = prepared(spec)
+  const { bike, now, own } = ready
   const alone = tell({ bike, loadCase: {} }).frontTravel
   const suits = tell({ bike, loadCase: { payload: now } }).frontTravel
   return [
-    {
-      calculator: 'choose-rate',
-      given: { riderMass: 95, deceleration: BRAKING, rates: [[9], [9.5]] },
-      core: [
-        ...['inHand', 'chooseRate', 'rateLeaving', 'oilRiseLeaving', 'withOilRaised'],
-        ...['squeezedFrom', 'brakingOvershoot', 'rampOvershoot'],
-      ],
-      others: {
-        'inHand.low': own.low,
-        'inHand.high': own.high,
-        'inHandNow.low': ridden.low,
-        'inHandNow.high': ridden.high,
-        sagWanted: sag,
-        sameRate: same,
-        sameOver: same / 9000 - 1,
-        oilInstead: oil,
-        stepMore: stiffer.low - fitted.low,
-        oilTen: oiled.low - fitted.low,
-        'rows.0.1': fitted.preload,
-        'rows.1.1': stiffer.preload,
-        'rows.1.2': stiffer.alone.frontTravel,
-        'rows.1.3': stiffer.braked.frontTravel,
-        'rows.1.4.low': stiffer.overshoot.low,
-        'rows.1.4.high': stiffer.overshoot.high,
-        'rows.1.5.low': stiffer.low,
-        'rows.1.5.high': stiffer.high,
-        'rows.0.7': Math.sqrt(
-          (forkRateBy(withLegs(bike, 9000, fitted.preload), sag) * STANDARD_GRAVITY) /
-            (fitted.rest.forkForce * upright),
-        ),
-      },
-      // followed in steps, a peak is found to a ten-millionth, and a search ends at a hundredth of a micrometre
-      allowed: 2e-6,
-    },
+    heavierCase(ready),
     {
       calculator: 'choose-rate',
       given: { riderMass: 80, deepest: own.deepest / MM, deceleration: 0.5 },

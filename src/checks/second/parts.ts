@@ -7,7 +7,6 @@ import {
   groundTrail,
   pose,
   randomStream,
-  rearTravel,
   solveStance,
   springForceAt,
   springFromSags,
