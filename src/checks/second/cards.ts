@@ -3,24 +3,13 @@ import { bikeOf } from '../../bikes/bikes.ts'
 import type { BikeSpec } from '../../bikes/bikes.ts'
 import { STANDARD_GRAVITY } from '../../core/index.ts'
 import type { Bike, LoadCase } from '../../core/index.ts'
-import type { Given } from '../../machine/given.ts'
 import { chainBySupport, largestAt } from './chain.ts'
 import { choosing } from './choosing.ts'
+import type { OneCase } from './oneCase.ts'
 import { rideInSteps } from './quarter.ts'
 import { placeAt } from './settle.ts'
 import { tell } from './told.ts'
 import type { Told } from './told.ts'
-
-/** One state of a calculator, and what the second method says of its results [SI]. */
-export interface OneCase {
-  calculator: string
-  given: Given
-  others: Readonly<Record<string, number>>
-  /** functions of the core that these results come out of */
-  core: readonly string[]
-  /** how far apart they may be [SI; past 1 a share], where more than the balance of a bike */
-  allowed?: number
-}
 
 const MM = 1e-3
 

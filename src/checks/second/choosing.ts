@@ -3,7 +3,7 @@ import { bikeOf } from '../../bikes/bikes.ts'
 import type { BikeSpec } from '../../bikes/bikes.ts'
 import { STANDARD_GRAVITY } from '../../core/index.ts'
 import type { Bike } from '../../core/index.ts'
-import type { OneCase } from './cards.ts'
+import type { OneCase } from './oneCase.ts'
 import { forkPush } from './laws.ts'
 import { tell } from './told.ts'
 

@@ -17,7 +17,7 @@ import {
 } from '../../core/index.ts'
 import type { AimCases, Bike } from '../../core/index.ts'
 import type { Drawn } from './bikes.ts'
-import type { Part } from './parts.ts'
+import type { Part } from './part.ts'
 import { placeAt, settle } from './settle.ts'
 
 /* What the search for a change and the fit to readings are made of, beside the second method. */

@@ -16,15 +16,9 @@ import { drawBike } from './bikes.ts'
 import type { Drawn } from './bikes.ts'
 import { FINDING } from './findParts.ts'
 import { forkPush, stackForce } from './laws.ts'
+import type { Part } from './part.ts'
 import { read, settle } from './settle.ts'
 import { SPRINGS, USED } from './springParts.ts'
-
-/** One function of the core beside the second method's own way to the same number. */
-export interface Part {
-  name: string
-  core(drawn: Drawn): number
-  other(drawn: Drawn): number
-}
 
 /** The bike settled at rest with its rider, by the second method. */
 const atRest = ({ bike, loadCase: { payload = [] } }: Drawn): Drawn => ({

@@ -22,7 +22,7 @@ import {
 import type { CoilGroup } from '../../core/index.ts'
 import type { Drawn } from './bikes.ts'
 import { forkPush, shockPush, stackForce, stroke } from './laws.ts'
-import type { Part } from './parts.ts'
+import type { Part } from './part.ts'
 
 /** The used travel at which single functions are compared [m]. */
 export const USED = 0.05
