@@ -2,6 +2,7 @@ import { loadCalculator } from '../../src/calculators/index.ts'
 import { describe, expect, test } from 'vitest'
 import ForkStackFigure from '../../src/calculators/fork-stack/Figure.tsx'
 import { layoutFork } from '../../src/drawing/forkLayout.ts'
+import type { Cell } from '../../src/machine/cells.ts'
 import { evaluate } from '../../src/machine/evaluate.ts'
 import {
   asDefinition,
@@ -141,6 +142,48 @@ describe('fork-stack', () => {
   test('fork-stack refuses turns past the end of the range at that field', () => {
     const { problems } = evaluate(asDefinition(forkStack), { turnsIn: 20 }, { bikes })
     expect(problems.turnsIn).toMatch(/range ends after 15 turns/)
+    // the last turn is still one
+    expect(
+      evaluate(asDefinition(forkStack), { turnsIn: 15 }, { bikes }).problems.turnsIn,
+    ).toBeUndefined()
+  })
+
+  test('fork-stack refuses coils that touch at or beyond the free length', () => {
+    for (const solidLength of [335, 340]) {
+      const { problems } = evaluate(
+        asDefinition(forkStack),
+        { springLength: 335, solidLength },
+        { bikes },
+      )
+      expect(problems.solidLength).toMatch(/less than the free length/)
+    }
+  })
+
+  test('fork-stack tells each setting loose, held or solid, and a height where the coils hold', () => {
+    const rows = (given: Record<string, number>): readonly (readonly Cell[])[] =>
+      shown(forkStack, given).now.output.settings as readonly (readonly Cell[])[]
+    // 125 mm of spacer give 8 mm of preload fully out; 12 mm less leave the spring loose by 4, and held again from the fifth turn
+    expect(rows({ spacerLength: 113 }).map((row) => row[3])).toEqual([
+      ...['loose', 'loose', 'loose', 'loose'],
+      ...Array.from({ length: 12 }, () => 'held'),
+    ])
+    // 335 mm of spring that touch at 323.5 can be pressed by 11.5: from the fourth turn, 12 mm of preload, they cannot
+    const bound = rows({ solidLength: 323.5, turnsIn: 2 })
+    expect(bound.map((row) => row[3])).toEqual([
+      ...['held', 'held', 'held', 'held'],
+      ...Array.from({ length: 12 }, () => 'solid'),
+    ])
+    expect(bound.map((row) => row[2] === null)).toEqual(bound.map((row) => row[3] === 'solid'))
+    // where the present setting is solid, no row has a height to be compared with
+    expect(rows({ solidLength: 323.5, turnsIn: 7 }).map((row) => row[2])).toEqual(
+      bound.map(() => null),
+    )
+  })
+
+  test('fork-stack has no force at full travel where the coils touch before it', () => {
+    // 335 − 15 of preload − 120 of travel: coils that touch at 200 just allow it
+    expect(shown(forkStack, { solidLength: 199 }).now.output.fullTravelForce).toBeGreaterThan(2430)
+    expect(shown(forkStack, { solidLength: 201 }).now.output.fullTravelForce).toBeNull()
   })
 })
 

@@ -19,6 +19,17 @@ const onMark = (given: Given): unknown => shown(marks, { ...even, ...given }).no
 const both = (after: number): Given => ({ afterLeft: after, afterRight: after })
 
 describe('marks', () => {
+  test('marks that did not move at all are on the mark, and nothing exceeds a band of its own size', () => {
+    // no ± at all: only no change is none
+    expect(onMark({ ...both(115), settled: 'same', spread: 0, readingPlusMinus: 0 })).toBe(
+      'on-mark',
+    )
+    expect(onMark({ ...both(115), settled: 'different', readingPlusMinus: 0 })).toBe('friction')
+    expect(
+      onMark({ ...both(115), settled: 'different', frictionBand: 0, readingPlusMinus: 0 }),
+    ).toBe('friction')
+  })
+
   test('marks settled alike both times judges by the spread of the repeats and the readings, not by the band', () => {
     // Three readings that lie 1 mm apart: s = 1/1.693 = 0.591, of a mean 0.341, of a difference 0.482, times Student's 2.776 for four degrees of
     // freedom 1.339 mm; four readings within ±0.5 mm make 0.566 mm; together 1.454 mm. Worked by hand, to the digits that 2.776 has.

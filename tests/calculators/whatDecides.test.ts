@@ -12,6 +12,7 @@ import { defineWork, InputRefusal } from '../../src/machine/work.ts'
 import { ends } from '../../src/units/interval.ts'
 import { near } from '../core/near.ts'
 import { bikes } from './bikes.ts'
+import { between } from '../core/draws.ts'
 
 const context = { bikes }
 
@@ -138,7 +139,7 @@ describe('whatDecides', () => {
             weight: fc.oneof(fc.constant(0), fc.double({ min: -5, max: 5, noNaN: true })),
             power: fc.constantFrom(1, 2),
             low: fc.double({ min: -50, max: 50, noNaN: true }),
-            width: fc.double({ min: 0, max: 20, noNaN: true }),
+            width: between(0, 20),
           }),
           { minLength: 1, maxLength: 12 },
         ),

@@ -3,11 +3,12 @@ import { describe, expect, test } from 'vitest'
 import { type Geometry, groundTrail, normalTrail, pose } from '../../src/core/index.ts'
 import { plainBike, randomCase, stream } from './bikes.ts'
 import { near, same } from './near.ts'
+import { between } from './draws.ts'
 
 const DEGREE = Math.PI / 180
 const plain: Geometry = { ...plainBike().geometry, rearRadius: 0.3 }
 const seeds = fc.integer({ min: 0, max: 2 ** 31 })
-const used = fc.double({ min: 0, max: 0.1, noNaN: true })
+const used = between(0, 0.1)
 
 describe('the datum pose', () => {
   test('pose(…) at the datum travels is what was quoted: rake, wheelbase and pivot', () => {
@@ -78,18 +79,13 @@ describe('worked by hand', () => {
 describe('what a change does', () => {
   test('pose(…) with the tubes up by some travel is the pose with that much more travel used', () => {
     fc.assert(
-      fc.property(
-        used,
-        used,
-        fc.double({ min: 0, max: 0.02, noNaN: true }),
-        (front, rear, raise) => {
-          near(
-            pose({ ...plain, tubeRaise: raise }, front, rear).trail,
-            pose(plain, front + raise, rear).trail,
-            1e-12,
-          )
-        },
-      ),
+      fc.property(used, used, between(0, 0.02), (front, rear, raise) => {
+        near(
+          pose({ ...plain, tubeRaise: raise }, front, rear).trail,
+          pose(plain, front + raise, rear).trail,
+          1e-12,
+        )
+      }),
     )
   })
 

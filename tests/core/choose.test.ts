@@ -12,6 +12,7 @@ import {
   gassyPayload as payload,
 } from './bikes.ts'
 import { expectRefusal, expectWithin } from './tolerance.ts'
+import { between } from './draws.ts'
 
 const one = (change: Partial<Choice>): RateRow => {
   const [row] = chooseRate({ ...choice, ...change })
@@ -223,7 +224,7 @@ describe('chooseRate', () => {
     fc.assert(
       fc.property(
         fc.double({ min: 4000, max: 20000, noNaN: true }),
-        fc.double({ min: 0, max: 0.04, noNaN: true }),
+        between(0, 0.04),
         (rate, preload) => {
           const other: Bike = {
             ...bike,

@@ -4,6 +4,7 @@ import { changeLooks, findChange } from '../../src/core/index.ts'
 import { faultsOf } from './changeBrute.ts'
 import { randomSearch, readAlone } from './changeCases.ts'
 import { orderFaults, wideningFaults } from './changeClaims.ts'
+import { between } from './draws.ts'
 
 describe('findChange', () => {
   test('findChange finds what trying every place of a small grid finds, on 60 random bikes', () => {
@@ -53,7 +54,7 @@ describe('findChange', () => {
       fc.property(
         fc.integer({ min: 1, max: 1e6 }),
         fc.nat(2),
-        fc.double({ min: 0, max: 0.004, noNaN: true }),
+        between(0, 0.004),
         (seed, which, by) => {
           expect(wideningFaults(randomSearch(seed), which, by)).toEqual([])
         },

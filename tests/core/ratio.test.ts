@@ -3,13 +3,14 @@ import { describe, expect, test } from 'vitest'
 import { ratioAt, ratioCurve, ratioPiece, strokeAt, travelAtStroke } from '../../src/core/index.ts'
 import { near } from './near.ts'
 import { expectRefusal } from './tolerance.ts'
+import { between } from './draws.ts'
 
 const table = fc
   .array(fc.double({ min: 0.3, max: 0.9, noNaN: true }), { minLength: 2, maxLength: 6 })
   .map((ratios) => ({
     table: ratios.map((ratio, i): [number, number] => [(0.2 * i) / (ratios.length - 1), ratio]),
   }))
-const travel = fc.double({ min: 0, max: 0.2, noNaN: true })
+const travel = between(0, 0.2)
 
 test('strokeAt(…) is the integral of ratioAt(…), and travelAtStroke(…) its inverse', () => {
   fc.assert(

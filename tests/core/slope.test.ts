@@ -9,12 +9,13 @@ import {
 import { plainBike, RIDER } from './bikes.ts'
 import { near, same } from './near.ts'
 import { expectRefusal } from './tolerance.ts'
+import { between } from './draws.ts'
 
 const bike = plainBike()
 const ridden = { payload: [RIDER] }
 const degrees = (angle: number): number => (angle * Math.PI) / 180
-const slopes = fc.double({ min: 0, max: 0.5, noNaN: true })
-const slowing = fc.double({ min: 0, max: 6, noNaN: true })
+const slopes = between(0, 0.5)
+const slowing = between(0, 6)
 
 test('wheelLoads(…) down a slope of 10° lifts the rear wheel at 0.510 g: Meriam and Kraige, problem 6/3 (its figure from memory)', () => {
   const inch = 0.0254
@@ -84,31 +85,26 @@ test('solveStance(…) with wheel inertia moves 14 N forward at 0.6 g: worked by
 
 test('solveStance(…) with wheel inertia balances both bodies: moments about the rear contact and about the pivot, written out anew', () => {
   fc.assert(
-    fc.property(
-      slowing,
-      fc.double({ min: 0, max: 1, noNaN: true }),
-      fc.double({ min: 0, max: 1.5, noNaN: true }),
-      (a, frontBrakeShare, rear) => {
-        const turning = { ...bike, wheelInertia: { front: 0.5, rear } }
-        const stance = solveStance(turning, { ...ridden, deceleration: a, frontBrakeShare })
-        const { frontRadius, rearRadius } = bike.geometry
-        const mass = bike.sprung.mass + RIDER.mass + bike.frontUnsprungMass + bike.rearUnsprungMass
-        const { x, z } = stance.centreOfGravity
-        const spin = a * (0.5 / frontRadius + rear / rearRadius)
-        const front = (mass * (STANDARD_GRAVITY * x + a * z) + spin) / stance.wheelbase
-        same(stance.frontLoad, front, 1e-9)
-        const { x: ahead, z: up } = stance.pivot
-        const brake = (1 - frontBrakeShare) * mass * a
-        const held =
-          ahead * (stance.rearLoad - bike.rearUnsprungMass * STANDARD_GRAVITY) +
-          up * brake -
-          bike.rearUnsprungMass * a * (up - rearRadius) +
-          (rear * a) / rearRadius
-        const height = rearRadius + stance.rearTravel - bike.geometry.pivot.z
-        const arm = Math.sqrt(0.55 ** 2 + (rearRadius - 0.4) ** 2 - height ** 2)
-        near(held / arm, stance.rearForce + stance.rearStopForce, 1e-6)
-      },
-    ),
+    fc.property(slowing, between(0, 1), between(0, 1.5), (a, frontBrakeShare, rear) => {
+      const turning = { ...bike, wheelInertia: { front: 0.5, rear } }
+      const stance = solveStance(turning, { ...ridden, deceleration: a, frontBrakeShare })
+      const { frontRadius, rearRadius } = bike.geometry
+      const mass = bike.sprung.mass + RIDER.mass + bike.frontUnsprungMass + bike.rearUnsprungMass
+      const { x, z } = stance.centreOfGravity
+      const spin = a * (0.5 / frontRadius + rear / rearRadius)
+      const front = (mass * (STANDARD_GRAVITY * x + a * z) + spin) / stance.wheelbase
+      same(stance.frontLoad, front, 1e-9)
+      const { x: ahead, z: up } = stance.pivot
+      const brake = (1 - frontBrakeShare) * mass * a
+      const held =
+        ahead * (stance.rearLoad - bike.rearUnsprungMass * STANDARD_GRAVITY) +
+        up * brake -
+        bike.rearUnsprungMass * a * (up - rearRadius) +
+        (rear * a) / rearRadius
+      const height = rearRadius + stance.rearTravel - bike.geometry.pivot.z
+      const arm = Math.sqrt(0.55 ** 2 + (rearRadius - 0.4) ** 2 - height ** 2)
+      near(held / arm, stance.rearForce + stance.rearStopForce, 1e-6)
+    }),
   )
 })
 

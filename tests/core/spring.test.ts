@@ -10,13 +10,14 @@ import {
   springRate,
 } from '../../src/core/index.ts'
 import { near, same } from './near.ts'
+import { between } from './draws.ts'
 
 const group = fc.record({
   rate: fc.double({ min: 1e3, max: 1e6, noNaN: true }),
-  closes: fc.option(fc.double({ min: 0, max: 0.2, noNaN: true }), { nil: undefined }),
+  closes: fc.option(between(0, 0.2), { nil: undefined }),
 })
 const stack = fc.array(group, { minLength: 1, maxLength: 5 })
-const share = fc.double({ min: 0, max: 1, noNaN: true })
+const share = between(0, 1)
 
 // A deflection inside the stack's reach.
 const reach = (groups: CoilGroup[], part: number): number =>

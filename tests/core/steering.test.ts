@@ -11,6 +11,7 @@ import {
   whippleStateMatrix,
 } from '../../src/core/steering.ts'
 import { expectRefusal, expectWithin } from './tolerance.ts'
+import { between } from './draws.ts'
 
 const math = create(all ?? {})
 
@@ -207,7 +208,7 @@ describe('linearModes', () => {
   test('linearModes agree with ml-matrix over speeds and bicycles', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: 0, max: 15, noNaN: true }),
+        between(0, 15),
         fc.double({ min: -0.1, max: 0.3, noNaN: true }),
         fc.double({ min: -0.2, max: 0.8, noNaN: true }),
         (speed, c, lam) => {

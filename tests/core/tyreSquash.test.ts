@@ -12,6 +12,7 @@ import {
 import { plainBike, RIDER } from './bikes.ts'
 import { near, same } from './near.ts'
 import { expectRefusal } from './tolerance.ts'
+import { between } from './draws.ts'
 
 const bike = plainBike()
 const ridden = { payload: [RIDER] }
@@ -95,7 +96,7 @@ test('solveStance(…, { tyres }) is where the energy of springs, tyres and weig
 
 test('solveStance(…, { tyres }) is the stance of the same bike on wheels that are so much smaller, brakes and slope included', () => {
   fc.assert(
-    fc.property(stiffness, stiffness, fc.double({ min: 0, max: 7, noNaN: true }), (f, r, a) => {
+    fc.property(stiffness, stiffness, between(0, 7), (f, r, a) => {
       const loadCase = { ...ridden, deceleration: a, slope: 0.05, frontBrakeShare: 0.8 }
       const { tyreSquash, ...stance } = solveStance(
         { ...bike, wheelInertia: { front: 0.4, rear: 0.6 } },
