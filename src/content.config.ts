@@ -2,6 +2,7 @@ import { file, glob } from 'astro/loaders'
 import { defineCollection } from 'astro:content'
 import { z } from 'astro/zod'
 import { parse } from 'yaml'
+import { bikeSheet } from './bikes/sheet.ts'
 
 /* One schema a concern. References between entries (ids of cautions, chapters, sources …) are strings here: a broken
    reference does not fail an Astro build, so tests/content/references.test.ts checks them all. */
@@ -249,57 +250,9 @@ const symbols = defineCollection({
   schema: z.strictObject({ id: z.string(), what: z.string(), unit: z.string(), group: z.string() }),
 })
 
-const point = z.strictObject({ x: z.number(), z: z.number() })
-const load = point.extend({ mass: z.number() })
-const sagWindow = z.strictObject({ static: window, rider: window })
-
 const bikes = defineCollection({
   loader: glob({ pattern: '*.yaml', base: './content/bikes' }),
-  schema: z.strictObject({
-    name: z.string(),
-    about: z.string(),
-    quotedAt: z.strictObject({ frontTravel: z.number(), rearTravel: z.number() }),
-    wheelbase: z.number(),
-    rake: z.number(),
-    forkOffset: z.number(),
-    frontTyre: z.string(),
-    rearTyre: z.string(),
-    frontRadius: z.number(),
-    rearRadius: z.number(),
-    pivot: point,
-    mass: z.number(),
-    frontShare: z.number(),
-    centreOfGravityHeight: z.number(),
-    frontUnsprungMass: z.number(),
-    rearUnsprungMass: z.number(),
-    fork: z.strictObject({
-      kind: z.string(),
-      travel: z.number(),
-      springRate: z.number(),
-      preload: z.number(),
-      tubeDiameter: z.number(),
-      boreDiameter: z.number(),
-      airHeight: z.number(),
-      stackVolume: z.number(),
-      friction: z.number(),
-      topOut: z.strictObject({ rate: z.number(), length: z.number() }).optional(),
-      exposedTube: z.number(),
-    }),
-    rear: z.strictObject({
-      shocks: z.number(),
-      travel: z.number(),
-      springRate: z.number(),
-      preload: z.number(),
-      motionRatio: z.strictObject({ initial: z.number(), slope: z.number() }),
-      gasForce: z.number(),
-      friction: z.number(),
-    }),
-    rider: load,
-    passenger: load,
-    luggage: load,
-    frontSagWindow: sagWindow,
-    rearSagWindow: sagWindow,
-  }),
+  schema: bikeSheet,
 })
 
 /** One published value: see src/checks/published.ts, which runs it. */

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks'
 import { FIGURES } from '../../src/bikes/figures.ts'
 import { standInFigures } from '../../src/bikes/figuresFor.ts'
 import { bikeCode } from '../../src/bikes/ownBike.ts'
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { BikeSheet, BikeSheets } from '../../src/bikes/sheet.ts'
 import { isAsked } from '../../src/machine/evaluate.ts'
 import { UNKNOWN } from '../../src/machine/given.ts'
 import type { BikeRecord } from '../../src/record/records.ts'
@@ -18,7 +18,7 @@ import type { CalculatorState } from './useCalculator.ts'
 interface Book {
   bikes: readonly BikeRecord[]
   chosen: BikeRecord | null
-  standIns: Readonly<Record<string, BikeSpec>>
+  standIns: BikeSheets
 }
 
 /** Reads the bikes, and again when the book changes. */
@@ -72,7 +72,7 @@ export function OwnBikePanel({ state }: { state: CalculatorState }): JSX.Element
   )
 }
 
-function use(state: CalculatorState, bike: BikeRecord, standIn: BikeSpec): void {
+function use(state: CalculatorState, bike: BikeRecord, standIn: BikeSheet): void {
   const { values, origins } = fillFrom(state.definition, bike, standIn)
   state.fill(values, origins)
 }
@@ -80,7 +80,7 @@ function use(state: CalculatorState, bike: BikeRecord, standIn: BikeSpec): void 
 interface MineProps {
   state: CalculatorState
   bike: BikeRecord
-  standIn: BikeSpec
+  standIn: BikeSheet
 }
 
 function Mine({ state, bike, standIn }: MineProps): JSX.Element {

@@ -2,7 +2,7 @@ import type { JSX } from 'preact'
 import { useState } from 'preact/hooks'
 import { figuresInCode } from '../../src/bikes/ownBike.ts'
 import { readBikeCode } from '../../src/bikes/bikeCode.ts'
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { BikeSheets } from '../../src/bikes/sheet.ts'
 import { newBike } from '../../src/record/records.ts'
 import type { BikeRecord } from '../../src/record/records.ts'
 import { changeRecords, newId } from '../../src/record/store/bookStore.ts'
@@ -11,7 +11,7 @@ import type { CalculatorState } from './useCalculator.ts'
 
 interface Props {
   state: CalculatorState
-  standIns: Readonly<Record<string, BikeSpec>>
+  standIns: BikeSheets
   own: readonly BikeRecord[]
 }
 

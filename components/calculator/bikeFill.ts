@@ -2,7 +2,7 @@ import { filledBy } from '../../src/bikes/figuresFor.ts'
 import type { Whose } from '../../src/bikes/figuresFor.ts'
 import { bikeCode } from '../../src/bikes/ownBike.ts'
 import type { OwnFigures } from '../../src/bikes/ownBike.ts'
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { BikeSheet } from '../../src/bikes/sheet.ts'
 import { tidy } from '../../src/machine/fields.ts'
 import { UNKNOWN } from '../../src/machine/given.ts'
 import type { GivenValue } from '../../src/machine/given.ts'
@@ -23,7 +23,7 @@ export function sourceText({ from, date }: Figure): string {
 }
 
 /** "middleweight roadster": an invented bike in running text. */
-export const standInName = ({ name }: BikeSpec): string =>
+export const standInName = ({ name }: BikeSheet): string =>
   name.replace(/ \(invented\)$/, '').toLowerCase()
 
 export const ownFigures = (bike: BikeRecord): OwnFigures =>
@@ -46,7 +46,7 @@ export const bikeInputOf = ({ inputs }: CardStatement): string | null =>
   Object.entries(inputs).find(([, { kind }]) => kind === 'bike')?.[0] ?? null
 
 /** What a bike gives a card. */
-export function fillFrom(statement: CardStatement, bike: BikeRecord, standIn: BikeSpec): Fill {
+export function fillFrom(statement: CardStatement, bike: BikeRecord, standIn: BikeSheet): Fill {
   const figures = ownFigures(bike)
   const known = withWorkedOut(bike.figures)
   const fill: Fill = {

@@ -1,6 +1,6 @@
 import { UNKNOWN } from '../../src/machine/given.ts'
 import { useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks'
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { BikeSheets } from '../../src/bikes/sheet.ts'
 import type { Calculator } from '../../src/machine/calculator.ts'
 import type { Given, GivenValue } from '../../src/machine/given.ts'
 import { beforeOf, defaultsOf } from '../../src/machine/evaluate.ts'
@@ -21,7 +21,7 @@ import { useUnitChoice } from './useUnitChoice.ts'
 export interface CardProps {
   given: Given
   held: Given | null
-  bikes: Readonly<Record<string, BikeSpec>>
+  bikes: BikeSheets
   mode: Mode
   /** base path of the site, with a slash at its end */
   base: string

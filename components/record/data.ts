@@ -1,4 +1,4 @@
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { BikeSheets } from '../../src/bikes/sheet.ts'
 import type { Taken } from '../../src/record/carry.ts'
 
 /** What the page of the book carries: every reading of the site, its procedures and job cards, and the invented bikes. */
@@ -10,7 +10,7 @@ export interface PageData {
     steps: readonly (readonly [id: string, hash: string])[]
   }[]
   kinds: readonly { id: string; title: string }[]
-  bikes: Readonly<Record<string, BikeSpec>>
+  bikes: BikeSheets
   base: string
   edition: string
 }

@@ -1,4 +1,4 @@
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { BikeSheets } from '../../src/bikes/sheet.ts'
 import type { Topic } from '../../src/calculators/exercises.ts'
 import { randomStream } from '../../src/core/index.ts'
 import type { Given } from '../../src/machine/given.ts'
@@ -19,7 +19,7 @@ export interface Shown {
   id: string
   given: Given
   held: Given | null
-  bikes: Readonly<Record<string, BikeSpec>>
+  bikes: BikeSheets
   /** the result that the question asks for; none: the calculator’s first */
   asks?: string
   /** the inputs whose numbers the question drew */

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact'
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { BikeSheet, BikeSheets } from '../../src/bikes/sheet.ts'
 import type { Unit } from '../../src/units/units.ts'
 import { writerFor } from '../../src/worksheet/bench.ts'
 import { commaText } from '../../src/worksheet/decimalMark.ts'
@@ -7,7 +7,7 @@ import { UNIT_SETS } from '../../src/worksheet/settings.ts'
 import type { Settings } from '../../src/worksheet/settings.ts'
 import type { Sheet } from '../../src/worksheet/sheet.ts'
 
-const ROWS: readonly (readonly [label: string, read: (bike: BikeSpec) => number, unit: Unit])[] = [
+const ROWS: readonly (readonly [label: string, read: (bike: BikeSheet) => number, unit: Unit])[] = [
   ['Mass, wet, without a rider', ({ mass }) => mass, 'kg'],
   ['Share of that on the front wheel', ({ frontShare }) => frontShare, '%'],
   ['Wheelbase', ({ wheelbase }) => wheelbase, 'mm'],
@@ -21,10 +21,10 @@ const ROWS: readonly (readonly [label: string, read: (bike: BikeSpec) => number,
   ['Rider sits ahead of the rear axle', ({ rider }) => rider.x, 'mm'],
 ]
 
-const nameOf = ({ name }: BikeSpec): string => name.replace(/ \(.*\)$/, '')
+const nameOf = ({ name }: BikeSheet): string => name.replace(/ \(.*\)$/, '')
 
 /** A bike is named by the last word of its name: "the roadster". */
-const isNamed = (bike: BikeSpec, { questions }: Sheet): boolean => {
+const isNamed = (bike: BikeSheet, { questions }: Sheet): boolean => {
   const word = nameOf(bike).split(' ').at(-1)!.toLowerCase()
   return questions.some(({ text }) => text.toLowerCase().includes(word))
 }
@@ -32,7 +32,7 @@ const isNamed = (bike: BikeSpec, { questions }: Sheet): boolean => {
 interface BikeDataProps {
   sheet: Sheet
   settings: Settings
-  bikes: Readonly<Record<string, BikeSpec>>
+  bikes: BikeSheets
 }
 
 /** The figures of the invented bikes that a sheet names, so that it can be worked on paper. */

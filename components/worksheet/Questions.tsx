@@ -1,5 +1,5 @@
 import type { JSX } from 'preact'
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { BikeSheets } from '../../src/bikes/sheet.ts'
 import type { Settings } from '../../src/worksheet/settings.ts'
 import type { Sheet } from '../../src/worksheet/sheet.ts'
 import { BikeData } from './BikeData.tsx'
@@ -8,7 +8,7 @@ import { letterOf } from './letters.ts'
 interface QuestionsProps {
   sheet: Sheet
   settings: Settings
-  bikes: Readonly<Record<string, BikeSpec>>
+  bikes: BikeSheets
 }
 
 /** What the class gets: no answer is in it. */

@@ -1,6 +1,6 @@
 import type { JSX } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { BikeSheets } from '../../src/bikes/sheet.ts'
 import { DEFAULTS, queryOf, readSettings } from '../../src/worksheet/settings.ts'
 import type { Settings } from '../../src/worksheet/settings.ts'
 import type { Sheet } from '../../src/worksheet/sheet.ts'
@@ -13,7 +13,7 @@ interface WorksheetsProps {
   topics: readonly TopicName[]
   /** the sheet that the page opens with, made while building */
   sheet: Sheet
-  bikes: Readonly<Record<string, BikeSpec>>
+  bikes: BikeSheets
 }
 
 /** The address's settings, and what of it could not be used. */

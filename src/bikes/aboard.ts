@@ -1,5 +1,5 @@
 import { payloadOf } from './bikes.ts'
-import type { BikeSpec } from './bikes.ts'
+import type { BikeSpec } from './inSI.ts'
 
 /** What may be aboard, in words. */
 export const PART_LABELS = {
@@ -30,21 +30,20 @@ export function aboard(
   return all.filter(({ mass }) => mass > 0)
 }
 
-/** The bike with its rake and wheelbase quoted at other travels [m] than the workshop's; undefined keeps the bike's own. */
+/** The bike with its rake and wheelbase quoted at other travels [m] than its sheet's; undefined keeps the bike's own. */
 export function quotedAs(spec: BikeSpec, frontTravel?: number, rearTravel?: number): BikeSpec {
   if (frontTravel === undefined && rearTravel === undefined) return spec
-  const inMillimetres = (travel: number | undefined, own: number): number =>
-    travel === undefined ? own : travel * 1e3
+  const { quotedAt } = spec
   return {
     ...spec,
     quotedAt: {
-      frontTravel: inMillimetres(frontTravel, spec.quotedAt.frontTravel),
-      rearTravel: inMillimetres(rearTravel, spec.quotedAt.rearTravel),
+      frontTravel: frontTravel ?? quotedAt.frontTravel,
+      rearTravel: rearTravel ?? quotedAt.rearTravel,
     },
   }
 }
 
 /** Shock stroke per wheel travel [1] at a used rear travel [m]: as the bike's sheet has it, a straight line. */
 export function motionRatioAt(spec: BikeSpec, rearTravel: number): number {
-  return spec.rear.motionRatio.initial + spec.rear.motionRatio.slope * rearTravel * 1e3
+  return spec.rear.motionRatio.initial + spec.rear.motionRatio.slope * rearTravel
 }

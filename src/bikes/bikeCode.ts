@@ -1,4 +1,6 @@
-import type { BikeSpec } from './bikes.ts'
+import { inSI } from './inSI.ts'
+import type { BikeSpec } from './inSI.ts'
+import type { BikeSheet, BikeSheets } from './sheet.ts'
 
 /* A bike as one text, "middleweight-roadster;mass:210;fork.springRate:9.5": an invented bike's id, and the figures of its sheet that differ. A link carries it, so that whoever opens it gets numbers and no name of anybody's store. */
 
@@ -41,24 +43,39 @@ function put<T extends object>(
   return inner && { ...sheet, [first]: inner }
 }
 
-function specOf(code: string, bikes: Readonly<Record<string, BikeSpec>>): BikeSpec | null {
-  const read = readBikeCode(code, Object.keys(bikes))
-  let spec = read && { ...bikes[read.like]!, id: code, name: 'My bike' }
+function sheetOf(code: string, sheets: BikeSheets): BikeSheet | null {
+  if (Object.hasOwn(sheets, code)) return sheets[code]!
+  const read = readBikeCode(code, Object.keys(sheets))
+  let sheet = read && { ...sheets[read.like]!, id: code, name: 'My bike' }
   for (const [place, value] of Object.entries(read?.numbers ?? {}))
-    spec = spec && put(spec, place.split('.'), value)
-  return spec
+    sheet = sheet && put(sheet, place.split('.'), value)
+  return sheet
 }
 
-const known = new WeakMap<object, Map<string, BikeSpec | null>>()
-
-/** The bike of a text, be it an invented one's id; null where it is none. Whether its figures can go with one another shows when it is computed with. */
-export function bikeOfCode(
-  code: string,
-  bikes: Readonly<Record<string, BikeSpec>>,
-): BikeSpec | null {
-  if (Object.hasOwn(bikes, code)) return bikes[code]!
-  const found = known.get(bikes) ?? new Map<string, BikeSpec | null>()
-  known.set(bikes, found)
-  if (!found.has(code)) found.set(code, specOf(code, bikes))
-  return found.get(code) ?? null
+/** One bike, as its sheet has it and in SI. */
+interface Read {
+  sheet: BikeSheet
+  spec: BikeSpec
 }
+
+const known = new WeakMap<object, Map<string, Read | null>>()
+
+/** Each bike is read and turned to SI once. */
+function readOnce(code: string, sheets: BikeSheets): Read | null {
+  const found = known.get(sheets) ?? new Map<string, Read | null>()
+  known.set(sheets, found)
+  const before = found.get(code)
+  if (before !== undefined) return before
+  const sheet = sheetOf(code, sheets)
+  const read = sheet && { sheet, spec: inSI(sheet) }
+  found.set(code, read)
+  return read
+}
+
+/** The sheet of a bike's text, be it an invented one's id; null where it is none. */
+export const sheetOfCode = (code: string, sheets: BikeSheets): BikeSheet | null =>
+  readOnce(code, sheets)?.sheet ?? null
+
+/** The bike of a text in SI; null where it is none. Whether its figures can go with one another shows when it is computed with. */
+export const bikeOfCode = (code: string, sheets: BikeSheets): BikeSpec | null =>
+  readOnce(code, sheets)?.spec ?? null

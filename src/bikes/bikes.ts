@@ -1,70 +1,6 @@
 import { bikeFromScales, solveStance, STANDARD_GRAVITY } from '../core/index.ts'
 import type { Bike, Fork, Gas, Geometry, Rear } from '../core/index.ts'
-
-interface Point {
-  x: number
-  z: number
-}
-interface Load extends Point {
-  mass: number
-}
-interface SagWindow {
-  static: readonly [number, number]
-  rider: readonly [number, number]
-}
-
-/** A bike as the workshop writes it down: mm, kg, N/mm, N, degrees, cm³, per cent. x forward from the rear axle, z up from the ground, in the pose for which rake and wheelbase are quoted. */
-export interface BikeSpec {
-  id: string
-  name: string
-  about: string
-  quotedAt: { frontTravel: number; rearTravel: number }
-  wheelbase: number
-  rake: number
-  forkOffset: number
-  frontTyre: string
-  rearTyre: string
-  frontRadius: number
-  rearRadius: number
-  pivot: Point
-  /** wet, without rider */
-  mass: number
-  /** share of the bike alone on the front wheel [%] */
-  frontShare: number
-  centreOfGravityHeight: number
-  frontUnsprungMass: number
-  rearUnsprungMass: number
-  fork: {
-    kind: string
-    travel: number
-    /** per leg */
-    springRate: number
-    preload: number
-    tubeDiameter: number
-    boreDiameter: number
-    /** oil height: collapsed, spring out */
-    airHeight: number
-    stackVolume: number
-    friction: number
-    topOut?: { rate: number; length: number }
-    /** tube in sight at full extension */
-    exposedTube: number
-  }
-  rear: {
-    shocks: number
-    travel: number
-    springRate: number
-    preload: number
-    motionRatio: { initial: number; slope: number }
-    gasForce: number
-    friction: number
-  }
-  rider: Load
-  passenger: Load
-  luggage: Load
-  frontSagWindow: SagWindow
-  rearSagWindow: SagWindow
-}
+import type { BikeSpec } from './inSI.ts'
 
 /** What is fitted other than standard [SI]; absent means as the bike stands. */
 export interface Fitted {
@@ -82,82 +18,62 @@ export interface Fitted {
   rearPreload?: number
 }
 
-const MM = 1e-3
-const CM3 = 1e-6
-const N_PER_MM = 1e3
-
 /** The gas of one leg [SI] of a bike's fork. */
-export function gasOf(spec: BikeSpec, airHeight = spec.fork.airHeight * MM): Gas {
-  const { tubeDiameter, boreDiameter, stackVolume } = spec.fork
-  return {
-    tubeDiameter: tubeDiameter * MM,
-    boreDiameter: boreDiameter * MM,
-    airHeight,
-    stackVolume: stackVolume * CM3,
-  }
+function gasOf({ fork }: BikeSpec, airHeight = fork.airHeight): Gas {
+  const { tubeDiameter, boreDiameter, stackVolume } = fork
+  return { tubeDiameter, boreDiameter, airHeight, stackVolume }
 }
 
 /** The fork [SI] with what is fitted: two equal legs. */
 export function forkOf(spec: BikeSpec, fitted: Fitted = {}): Fork {
-  const { fork } = spec
+  const { travel, springRate, preload, friction, topOut } = spec.fork
   const leg = {
-    spring: [{ rate: fitted.forkRate ?? fork.springRate * N_PER_MM }],
-    preload: fitted.forkPreload ?? fork.preload * MM,
+    spring: [{ rate: fitted.forkRate ?? springRate }],
+    preload: fitted.forkPreload ?? preload,
     gas: gasOf(spec, fitted.airHeight),
   }
-  const topOut = fork.topOut && {
-    rate: fork.topOut.rate * N_PER_MM,
-    length: fork.topOut.length * MM,
-  }
-  return {
-    travel: fork.travel * MM,
-    legs: [leg, leg],
-    friction: fork.friction,
-    ...(topOut ? { topOut } : {}),
-  }
+  return { travel, legs: [leg, leg], friction, ...(topOut ? { topOut } : {}) }
 }
 
 /** The rear suspension [SI] with what is fitted. */
-export function rearOf(spec: BikeSpec, fitted: Fitted = {}): Rear {
-  const { rear } = spec
+export function rearOf({ rear }: BikeSpec, fitted: Fitted = {}): Rear {
+  const { travel, shocks, springRate, preload, gasForce, motionRatio, friction } = rear
   return {
-    travel: rear.travel * MM,
-    shocks: rear.shocks,
-    spring: [{ rate: fitted.rearRate ?? rear.springRate * N_PER_MM }],
-    preload: fitted.rearPreload ?? rear.preload * MM,
-    gasForce: rear.gasForce,
-    motionRatio: { initial: rear.motionRatio.initial, slope: rear.motionRatio.slope / MM },
-    friction: rear.friction,
+    travel,
+    shocks,
+    spring: [{ rate: fitted.rearRate ?? springRate }],
+    preload: fitted.rearPreload ?? preload,
+    gasForce,
+    motionRatio,
+    friction,
   }
 }
 
+/** What a bike's geometry follows from. */
+export type Frame = Pick<
+  BikeSpec,
+  'quotedAt' | 'wheelbase' | 'rake' | 'pivot' | 'frontRadius' | 'rearRadius' | 'forkOffset'
+>
+
 /** The geometry [SI] with what is fitted; the quoted figures hold for the standard tyres, yokes and travels. */
-export function geometryOf(spec: BikeSpec, fitted: Fitted = {}): Geometry {
-  const standard = {
-    frontRadius: spec.frontRadius * MM,
-    rearRadius: spec.rearRadius * MM,
-    forkOffset: spec.forkOffset * MM,
-  }
+export function geometryOf(frame: Frame, fitted: Fitted = {}): Geometry {
+  const { wheelbase, rake, pivot, frontRadius, rearRadius, forkOffset, quotedAt } = frame
   return {
-    wheelbase: spec.wheelbase * MM,
-    rake: (spec.rake * Math.PI) / 180,
-    pivot: { x: spec.pivot.x * MM, z: spec.pivot.z * MM },
-    frontRadius: fitted.frontRadius ?? standard.frontRadius,
-    rearRadius: fitted.rearRadius ?? standard.rearRadius,
-    forkOffset: fitted.forkOffset ?? standard.forkOffset,
+    wheelbase,
+    rake,
+    pivot,
+    frontRadius: fitted.frontRadius ?? frontRadius,
+    rearRadius: fitted.rearRadius ?? rearRadius,
+    forkOffset: fitted.forkOffset ?? forkOffset,
     tubeRaise: fitted.tubeRaise ?? 0,
     rearRaise: fitted.rearRaise ?? 0,
-    datum: {
-      frontTravel: spec.quotedAt.frontTravel * MM,
-      rearTravel: spec.quotedAt.rearTravel * MM,
-      ...standard,
-    },
+    datum: { ...quotedAt, frontRadius, rearRadius, forkOffset },
   }
 }
 
 /** The standard bike whose loads and centre of gravity are the quoted ones where it settles by itself: few steps, since the loads barely depend on the travels. */
 function standardBike(spec: BikeSpec): Bike {
-  const frontLoad = spec.mass * STANDARD_GRAVITY * (spec.frontShare / 100)
+  const frontLoad = spec.mass * STANDARD_GRAVITY * spec.frontShare
   const parts = {
     geometry: geometryOf(spec),
     frontUnsprungMass: spec.frontUnsprungMass,
@@ -171,7 +87,7 @@ function standardBike(spec: BikeSpec): Bike {
       frontLoad,
       rearLoad: spec.mass * STANDARD_GRAVITY - frontLoad,
       ...travels,
-      centreOfGravityHeight: spec.centreOfGravityHeight * MM,
+      centreOfGravityHeight: spec.centreOfGravityHeight,
     }
     const bike = bikeFromScales({ ...parts, reading })
     const settled = solveStance(bike, {})
@@ -198,6 +114,6 @@ export function bikeOf(spec: BikeSpec, fitted: Fitted = {}): Bike {
 }
 
 /** Somebody or something on the bike [SI], its place in the datum frame. */
-export function payloadOf(load: Load, mass = load.mass): { mass: number; x: number; z: number } {
-  return { mass, x: load.x * MM, z: load.z * MM }
+export function payloadOf(load: BikeSpec['rider'], mass = load.mass): BikeSpec['rider'] {
+  return { mass, x: load.x, z: load.z }
 }

@@ -2,7 +2,7 @@ import { figuresFeeding } from './figures.ts'
 import { isOnSheet, sheetFigure } from './ownBike.ts'
 import type { FigureDefinition } from './figure.ts'
 import type { OwnFigures } from './ownBike.ts'
-import type { BikeSpec } from './bikes.ts'
+import type { BikeSheet } from './sheet.ts'
 
 /* Which of a calculator's inputs a bike fills, and with what. */
 
@@ -21,7 +21,7 @@ export interface Filled {
 export function filledBy(
   calculator: string,
   figures: OwnFigures,
-  standIn: BikeSpec,
+  standIn: BikeSheet,
   asked: (input: string) => { unknown: boolean } | null,
 ): Filled[] {
   return [...figuresFeeding(calculator)].flatMap(([input, figure]): Filled[] => {

@@ -1,7 +1,7 @@
 import { FIGURES, figureOf } from './figures.ts'
-import { bikeOfCode, writeBikeCode } from './bikeCode.ts'
+import { sheetOfCode, writeBikeCode } from './bikeCode.ts'
 import type { SheetNumbers } from './bikeCode.ts'
-import type { BikeSpec } from './bikes.ts'
+import type { BikeSheet, BikeSheets } from './sheet.ts'
 
 /* Between a reader's figures and the sheet that calculators take. */
 
@@ -15,24 +15,24 @@ const at = (object: unknown, path: readonly string[]): unknown =>
   )
 
 /** Figures that a sheet holds in another form. */
-const DERIVED: Readonly<Record<string, (spec: BikeSpec) => number>> = {
+const DERIVED: Readonly<Record<string, (sheet: BikeSheet) => number>> = {
   riderShare: ({ rider, wheelbase }) => (100 * rider.x) / wheelbase,
   frontScale: ({ mass, frontShare }) => (mass * frontShare) / 100,
   rearScale: ({ mass, frontShare }) => mass * (1 - frontShare / 100),
 }
 
 /** An invented bike's figure in the figure's unit; null where its sheet has none. */
-export function sheetFigure(spec: BikeSpec, id: string): number | null {
+export function sheetFigure(sheet: BikeSheet, id: string): number | null {
   const derived = Object.hasOwn(DERIVED, id) ? DERIVED[id] : undefined
-  if (derived) return derived(spec)
-  const value = at(spec, figureOf(id)?.sheet?.split('.') ?? ['nothing'])
+  if (derived) return derived(sheet)
+  const value = at(sheet, figureOf(id)?.sheet?.split('.') ?? ['nothing'])
   return typeof value === 'number' ? value : null
 }
 
 const tidy = (value: number): number => Number(value.toPrecision(7))
 
 /** The numbers of a sheet that these figures set. */
-function numbersOf(standIn: BikeSpec, figures: OwnFigures): SheetNumbers {
+function numbersOf(standIn: BikeSheet, figures: OwnFigures): SheetNumbers {
   const numbers: Record<string, number> = {}
   for (const { id, sheet } of FIGURES) {
     const value = Object.hasOwn(figures, id) ? figures[id] : undefined
@@ -47,7 +47,7 @@ function numbersOf(standIn: BikeSpec, figures: OwnFigures): SheetNumbers {
 }
 
 /** A bike as one text: its stand-in, and what differs from the stand-in's sheet. */
-export const bikeCode = (standIn: BikeSpec, figures: OwnFigures): string =>
+export const bikeCode = (standIn: BikeSheet, figures: OwnFigures): string =>
   writeBikeCode(standIn.id, numbersOf(standIn, figures))
 
 /** Whether a figure changes the bike that calculators work with. */
@@ -55,13 +55,13 @@ export const isOnSheet = (id: string): boolean =>
   id === 'riderShare' || figureOf(id)?.sheet !== undefined
 
 /** The figures that a bike's text holds, as whoever receives a link would keep them. */
-export function figuresInCode(code: string, bikes: Readonly<Record<string, BikeSpec>>): OwnFigures {
-  const spec = bikeOfCode(code, bikes)
-  if (!spec) return {}
+export function figuresInCode(code: string, sheets: BikeSheets): OwnFigures {
+  const written = sheetOfCode(code, sheets)
+  if (!written) return {}
   const named = new Set(code.split(';').map((part) => part.split(':')[0]))
   return Object.fromEntries(
     FIGURES.flatMap(({ id, sheet }) => {
-      const value = sheetFigure(spec, id)
+      const value = sheetFigure(written, id)
       const here =
         id === 'riderShare' ? named.has('rider.x') : sheet !== undefined && named.has(sheet)
       return here && value !== null ? [[id, value]] : []

@@ -1,7 +1,7 @@
 import type { Part } from './aboard.ts'
 import { pose } from '../core/index.ts'
 import type { Geometry, Pose } from '../core/index.ts'
-import type { BikeSpec } from './bikes.ts'
+import type { BikeSpec } from './inSI.ts'
 
 interface Place {
   x: number
@@ -32,22 +32,22 @@ interface Stood {
   centreOfGravity: Place
 }
 
-const MM = 1e-3
+/** What of a bike is drawn besides its geometry. */
+interface Drawn {
+  fork: Pick<BikeSpec['fork'], 'kind' | 'travel' | 'tubeDiameter' | 'exposedTube'>
+  rear: Pick<BikeSpec['rear'], 'shocks'>
+}
 
 /** The side view of an invented bike with a geometry [SI] as it stands; loads and centre of gravity are those of the stance. */
-export function bikePicture(spec: BikeSpec, geometry: Geometry, stood: Stood): BikePicture {
+export function bikePicture(spec: Drawn, geometry: Geometry, stood: Stood): BikePicture {
+  const { kind, travel, tubeDiameter, exposedTube } = spec.fork
   const { frontTravel, rearTravel, frontLoad, rearLoad, centreOfGravity } = stood
   return {
     pose: pose(geometry, frontTravel, rearTravel),
     geometry,
     frontTravel,
     rearTravel,
-    fork: {
-      upsideDown: spec.fork.kind.startsWith('upside-down'),
-      travel: spec.fork.travel * MM,
-      tubeDiameter: spec.fork.tubeDiameter * MM,
-      exposedTube: spec.fork.exposedTube * MM,
-    },
+    fork: { upsideDown: kind === 'upside-down', travel, tubeDiameter, exposedTube },
     shocks: spec.rear.shocks,
     loads: { front: frontLoad, rear: rearLoad },
     centreOfGravity,

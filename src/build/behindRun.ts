@@ -5,7 +5,8 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { Session } from 'node:inspector/promises'
 import { parse } from 'yaml'
-import type { BikeSpec } from '../bikes/bikes.ts'
+import { readSheet } from '../bikes/sheet.ts'
+import type { BikeSheets } from '../bikes/sheet.ts'
 import { calculatorIds, loadCalculator } from '../calculators/index.ts'
 import { runChecks } from '../checks/published.ts'
 import type { CheckTopic } from '../checks/published.ts'
@@ -18,12 +19,12 @@ import type { Given } from '../machine/given.ts'
 import type { Input } from '../machine/statement.ts'
 import type { Behind } from './behind.ts'
 
-const bikes = Object.fromEntries(
+const bikes: BikeSheets = Object.fromEntries(
   readdirSync('content/bikes').map((file) => {
     const id = file.replace('.yaml', '')
-    return [id, { id, ...(parse(readFileSync(`content/bikes/${file}`, 'utf8')) as object) }]
+    return [id, readSheet(id, parse(readFileSync(`content/bikes/${file}`, 'utf8')))]
   }),
-) as unknown as Record<string, BikeSpec>
+)
 
 const topics = readdirSync('content/checks').map(
   (file) => parse(readFileSync(`content/checks/${file}`, 'utf8')) as CheckTopic,

@@ -1,6 +1,6 @@
 import type { Cell, OutputValue } from '../machine/cells.ts'
 import { isNumber } from '../machine/statement.ts'
-import type { BikeSpec } from '../bikes/bikes.ts'
+import type { BikeSheets } from '../bikes/sheet.ts'
 import type { WholeCalculator } from '../machine/calculator.ts'
 import type { WorkedCase } from '../machine/worked.ts'
 import { evaluate } from '../machine/evaluate.ts'
@@ -37,7 +37,7 @@ export async function loadWorkedChecks(id: string): Promise<readonly WorkedCase[
 export function runWorked(
   definition: WholeCalculator,
   checks: readonly WorkedCase[],
-  bikes: Readonly<Record<string, BikeSpec>>,
+  bikes: BikeSheets,
 ): WorkedResult[] {
   return checks.map((check) => {
     const { now, problems, refusal } = evaluate(definition, check.given, { bikes })

@@ -1,4 +1,4 @@
-import type { BikeSpec } from '../bikes/bikes.ts'
+import type { BikeSheets } from '../bikes/sheet.ts'
 import type { UnitChoice } from '../units/choice.ts'
 import type { Calculator } from './calculator.ts'
 import { evaluate } from './evaluate.ts'
@@ -12,7 +12,7 @@ export interface Question {
   number: number
   given: Given
   held: Given | null
-  bikes: Readonly<Record<string, BikeSpec>>
+  bikes: BikeSheets
   choice: UnitChoice
 }
 

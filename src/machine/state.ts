@@ -1,6 +1,6 @@
 import { UNKNOWN } from './given.ts'
 import { bikeOfCode } from '../bikes/bikeCode.ts'
-import type { BikeSpec } from '../bikes/bikes.ts'
+import type { BikeSheets } from '../bikes/sheet.ts'
 import type { Calculator } from './calculator.ts'
 import type { Given, GivenValue } from './given.ts'
 import type { CardStatement, Input } from './statement.ts'
@@ -10,7 +10,7 @@ import { toSI } from '../units/units.ts'
 
 /** What a calculator may draw on besides its inputs. */
 export interface Context {
-  bikes: Readonly<Record<string, BikeSpec>>
+  bikes: BikeSheets
   choice?: UnitChoice
 }
 

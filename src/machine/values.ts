@@ -1,4 +1,4 @@
-import type { BikeSpec } from '../bikes/bikes.ts'
+import type { BikeSpec } from '../bikes/inSI.ts'
 import type { Interval, Span } from '../units/interval.ts'
 import type { Cell } from './cells.ts'
 import type { CardStatement } from './statement.ts'

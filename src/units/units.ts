@@ -98,6 +98,7 @@ const table = {
   '1/s': { quantity: 'growth', factor: 1, symbol: '1/s', spoken: 'per second' },
   '%': { quantity: 'share', factor: 0.01, symbol: '%', spoken: 'per cent' },
   '1/m': { quantity: 'curvature', factor: 1, symbol: '1/m', spoken: 'per metre' },
+  '1/mm': { quantity: 'curvature', factor: 1e3, symbol: '1/mm', spoken: 'per millimetre' },
   '': { quantity: 'ratio', factor: 1, symbol: '', spoken: '' },
   turns: { quantity: 'turns', factor: 1, symbol: 'turns', spoken: 'turns' },
   clicks: { quantity: 'clicks', factor: 1, symbol: 'clicks', spoken: 'clicks' },

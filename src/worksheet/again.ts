@@ -1,4 +1,4 @@
-import type { BikeSpec } from '../bikes/bikes.ts'
+import type { BikeSheets } from '../bikes/sheet.ts'
 import type { Topic } from '../calculators/exercises.ts'
 import { randomStream } from '../core/index.ts'
 import { METRIC } from '../units/choice.ts'
@@ -10,11 +10,7 @@ import { shuffled } from './shuffled.ts'
 const TIMES = 3
 
 /** The questions in which a chapter is asked again, with numbers drawn from its place in the book, so that every build asks the same. */
-export function askedAgain(
-  topics: readonly Topic[],
-  order: number,
-  bikes: Readonly<Record<string, BikeSpec>>,
-): Posed[] {
+export function askedAgain(topics: readonly Topic[], order: number, bikes: BikeSheets): Posed[] {
   const random = randomStream(order)
   const pool = shuffled(
     topics.flatMap((topic) => topic.exercises.map((exercise) => ({ topic, exercise }))),

@@ -1,4 +1,4 @@
-import type { BikeSpec } from '../bikes/bikes.ts'
+import type { BikeSheets } from '../bikes/sheet.ts'
 import type { Topic } from '../calculators/exercises.ts'
 import { evaluate } from '../machine/evaluate.ts'
 import type { Given } from '../machine/given.ts'
@@ -37,7 +37,7 @@ export interface Posed {
 interface Drawing {
   random: () => number
   choice: UnitChoice
-  bikes: Readonly<Record<string, BikeSpec>>
+  bikes: BikeSheets
 }
 
 export const isRight = ({ idea }: Option): boolean => idea === undefined

@@ -1,7 +1,7 @@
 import { randomStream } from '../core/index.ts'
 import type { Topic } from '../calculators/exercises.ts'
 import type { Exercise } from '../machine/question.ts'
-import type { BikeSpec } from '../bikes/bikes.ts'
+import type { BikeSheets } from '../bikes/sheet.ts'
 import { withComma } from './decimalMark.ts'
 import { poseQuestion } from './pose.ts'
 import type { Posed } from './pose.ts'
@@ -44,11 +44,7 @@ const tooFew = (found: number, pool: readonly Pooled[], { units }: Settings): st
  * The sheet of these settings: the same on every machine. The pool is shuffled and dealt until it is empty, then again with
  * other numbers, so that no exercise comes twice before all came once; and no question comes twice.
  */
-export function makeSheet(
-  topics: readonly Topic[],
-  settings: Settings,
-  bikes: Readonly<Record<string, BikeSpec>>,
-): Sheet {
+export function makeSheet(topics: readonly Topic[], settings: Settings, bikes: BikeSheets): Sheet {
   const pool = poolOf(topics, settings)
   const random = randomStream(settings.seed)
   const choice = UNIT_SETS[settings.units]

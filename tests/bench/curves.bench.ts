@@ -2,7 +2,7 @@
 import { forkForce, solveStance } from '../../src/core/index.ts'
 import type { CoilGroup, Fork } from '../../src/core/index.ts'
 import { bikeOf, payloadOf } from '../../src/bikes/bikes.ts'
-import { bikes } from '../calculators/bikes.ts'
+import { specs } from '../calculators/bikes.ts'
 import { measure, report } from './measure.ts'
 
 const gas = { tubeDiameter: 0.043, boreDiameter: 0.038, airHeight: 0.13 }
@@ -64,7 +64,7 @@ console.log(
   )} of the number of coil groups (at most 1 is linear or better)`,
 )
 
-const roadster = bikes['middleweight-roadster']!
+const roadster = specs['middleweight-roadster']!
 let seed = 1
 const random = (): number => {
   seed = (seed * 48271) % 2147483647

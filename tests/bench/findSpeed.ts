@@ -7,7 +7,7 @@
  */
 import { build } from 'esbuild'
 import type { Page } from 'playwright-core'
-import { bikes } from '../calculators/bikes.ts'
+import { specs } from '../calculators/bikes.ts'
 import { openSite } from '../site/browser.ts'
 
 const AIM = { first: 300, stances: 200_000 }
@@ -74,7 +74,7 @@ async function ratesInWorker(page: Page): Promise<number[]> {
         worker.onerror = ({ message }) => reject(new Error(message))
         worker.postMessage(bike)
       }),
-    { script: outputFiles[0]!.text, bike: bikes['middleweight-roadster'] },
+    { script: outputFiles[0]!.text, bike: specs['middleweight-roadster'] },
   )
   return runs.map(({ stances, time }) => (1000 * stances) / time).sort((a, b) => b - a)
 }

@@ -1,7 +1,7 @@
 import { changeSearch } from '../../src/core/index.ts'
 import { aboard } from '../../src/bikes/aboard.ts'
 import { bikeOf } from '../../src/bikes/bikes.ts'
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import type { BikeSpec } from '../../src/bikes/inSI.ts'
 import type { Aim, Mean } from '../../src/core/index.ts'
 
 /* A search as a worker does it, on one bike under one rider after the other, each with nothing solved before: stances and time of each. */

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest'
-import { bikeOfCode, readBikeCode } from '../../src/bikes/bikeCode.ts'
+import { bikeOfCode, readBikeCode, sheetOfCode } from '../../src/bikes/bikeCode.ts'
 import { bikeOf } from '../../src/bikes/bikes.ts'
+import { inSI } from '../../src/bikes/inSI.ts'
 import { FIGURES } from '../../src/bikes/figures.ts'
 import { bikeCode, figuresInCode, sheetFigure } from '../../src/bikes/ownBike.ts'
 import { solveStance } from '../../src/core/index.ts'
@@ -50,7 +51,8 @@ describe('bikeOfCode(code, bikes)', () => {
     ['nothing between its marks', 'middleweight-roadster;;'],
   ])('gives none for %s', (_, code) => expect(bikeOfCode(code, bikes)).toBeNull())
   test('gives an invented bike for its id, and the same one each time for a code', () => {
-    expect(bikeOfCode('middleweight-roadster', bikes)).toBe(roadster)
+    expect(sheetOfCode('middleweight-roadster', bikes)).toBe(roadster)
+    expect(bikeOfCode('middleweight-roadster', bikes)).toEqual(inSI(roadster))
     const code = 'middleweight-roadster;mass:210'
     expect(bikeOfCode(code, bikes)).toBe(bikeOfCode(code, bikes))
     expect(readBikeCode(code, Object.keys(bikes))).toEqual({

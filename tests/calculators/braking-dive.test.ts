@@ -11,13 +11,14 @@ import {
 } from '../../src/core/index.ts'
 import { dots, valueAt } from './drawn.ts'
 import { bikes, drawn, expectNear, expectSound, remarksOf, result, shown } from './evaluated.ts'
+import { specs } from './bikes.ts'
 
 const brakingDive = loadCalculator('braking-dive')
 
 const ids = Object.keys(bikes)
 
 function stanceOf(id: string, deceleration: number) {
-  const spec = bikes[id]!
+  const spec = specs[id]!
   const bike = bikeOf(spec)
   const payload = [payloadOf(spec.rider, 80)]
   const rest = solveStance(bike, { payload })

@@ -9,6 +9,7 @@ import { bikeOf } from '../../src/bikes/bikes.ts'
 import type { Given } from '../../src/machine/given.ts'
 import { evaluate } from '../../src/machine/evaluate.ts'
 import { asDefinition, bikes, drawn, expectNear, expectSound, remarksOf } from './evaluated.ts'
+import { specs } from './bikes.ts'
 
 const findChange = loadCalculator('find-change')
 
@@ -38,7 +39,7 @@ function waysOf(given: Given): Way[] {
 }
 
 const ALL: Given = { allowed: 'parts' }
-const spec = bikes['middleweight-roadster']!
+const spec = specs['middleweight-roadster']!
 
 describe('find-change', () => {
   test('find-change’s ways, each made on the bike and solved alone, read what they say', () => {

@@ -6,6 +6,7 @@ import type { Fitted } from '../../src/bikes/bikes.ts'
 import { pose, solveStance } from '../../src/core/index.ts'
 import { numberAt, parts, places } from './drawn.ts'
 import { bikes, drawn, expectNear, expectSound, remarksOf, result, shown } from './evaluated.ts'
+import { specs } from './bikes.ts'
 
 const rideHeight = loadCalculator('ride-height')
 
@@ -13,17 +14,17 @@ const ids = Object.keys(bikes)
 const MM = 1e-3
 
 function fittedFor(id: string, by: string): Fitted {
-  const spec = bikes[id]!
-  if (by === 'preload') return { forkPreload: spec.fork.preload * MM + 10 * MM }
+  const spec = specs[id]!
+  if (by === 'preload') return { forkPreload: spec.fork.preload + 10 * MM }
   if (by === 'tubes') return { tubeRaise: 10 * MM }
-  return { frontRadius: spec.frontRadius * MM + 10 * MM }
+  return { frontRadius: spec.frontRadius + 10 * MM }
 }
 
 describe('ride-height', () => {
   test.each(ids.flatMap((id) => ['preload', 'tubes', 'tyre'].map((by) => [id, by] as const)))(
     'ride-height of %s by %s is solveStance and pose, digit for digit',
     (id, by) => {
-      const spec = bikes[id]!
+      const spec = specs[id]!
       const fitted = fittedFor(id, by)
       const stance = solveStance(bikeOf(spec, fitted), { payload: [payloadOf(spec.rider, 80)] })
       const { rake, trail, wheelbase, pitch } = pose(
@@ -33,7 +34,7 @@ describe('ride-height', () => {
       )
       const { frontLoad, rearLoad, frontShare, frontTravel, rearTravel } = stance
       const wanted = {
-        exposedTube: spec.fork.exposedTube * MM - frontTravel,
+        exposedTube: spec.fork.exposedTube - frontTravel,
         rake,
         trail,
         wheelbase,
@@ -50,12 +51,12 @@ describe('ride-height', () => {
 
   test('ride-height by a longer shock raises the back by its length over the motion ratio where the bike settles', () => {
     for (const id of ids) {
-      const spec = bikes[id]!
+      const spec = specs[id]!
       const payload = [payloadOf(spec.rider, 80)]
       const settled = solveStance(bikeOf(spec), { payload }).rearTravel
       const { initial, slope } = spec.rear.motionRatio
       const stance = solveStance(
-        bikeOf(spec, { rearRaise: (5 * MM) / (initial + slope * settled * 1e3) }),
+        bikeOf(spec, { rearRaise: (5 * MM) / (initial + slope * settled) }),
         { payload },
       )
       expect(shown(rideHeight, { bike: id, by: 'shock', amount: 5 }).now.output.trail).toBe(

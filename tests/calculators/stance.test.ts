@@ -28,6 +28,7 @@ import {
   result,
   shown,
 } from './evaluated.ts'
+import { specs } from './bikes.ts'
 
 const stance = loadCalculator('stance')
 
@@ -55,7 +56,7 @@ function expectStance(
   fitted: Fitted,
   loadCase: (from: number) => LoadCase,
 ): void {
-  const spec = bikes[id]!
+  const spec = specs[id]!
   const bike = bikeOf(spec, fitted)
   const from = solveStance(bike, { payload: loadCase(0).payload ?? [] }).frontTravel
   const wanted = solveStance(bike, loadCase(from))
@@ -63,7 +64,7 @@ function expectStance(
   for (const key of keys) expect(output[key], `${id}: ${key}`).toBe(wanted[key])
 }
 
-const rider = (id: string) => payloadOf(bikes[id]!.rider, 80)
+const rider = (id: string) => payloadOf(specs[id]!.rider, 80)
 
 describe('stance', () => {
   test.each(ids)('stance of %s at rest is solveStance, digit for digit', (id) =>
@@ -88,7 +89,7 @@ describe('stance', () => {
       payload: [rider(id)],
       lean: 40 * (Math.PI / 180),
     }))
-    const spec = bikes[id]!
+    const spec = specs[id]!
     expectStance(id, { situation: 'twoUp' }, {}, () => ({
       payload: [rider(id), payloadOf(spec.passenger), payloadOf(spec.luggage)],
     }))
@@ -97,32 +98,22 @@ describe('stance', () => {
   test.each(ids)(
     'stance of %s with a change at either end is solveStance of what is fitted, digit for digit',
     (id) => {
-      const { fork, rear, frontRadius, rearRadius } = bikes[id]!
+      const { fork, rear, frontRadius, rearRadius } = specs[id]!
       const payload = () => ({ payload: [rider(id)] })
-      expectStance(
-        id,
-        { forkPreloadChange: 5 },
-        { forkPreload: fork.preload * MM + 5 * MM },
-        payload,
-      )
+      expectStance(id, { forkPreloadChange: 5 }, { forkPreload: fork.preload + 5 * MM }, payload)
       expectStance(id, { tubeRaise: 8 }, { tubeRaise: 8 * MM }, payload)
-      expectStance(id, { forkRateChange: 1 }, { forkRate: fork.springRate * 1e3 + 1e3 }, payload)
-      expectStance(
-        id,
-        { oilHeightChange: -20 },
-        { airHeight: fork.airHeight * MM - 20 * MM },
-        payload,
-      )
+      expectStance(id, { forkRateChange: 1 }, { forkRate: fork.springRate + 1e3 }, payload)
+      expectStance(id, { oilHeightChange: -20 }, { airHeight: fork.airHeight - 20 * MM }, payload)
       expectStance(
         id,
         { frontRadiusChange: 4, rearRadiusChange: -4 },
-        { frontRadius: frontRadius * MM + 4 * MM, rearRadius: rearRadius * MM - 4 * MM },
+        { frontRadius: frontRadius + 4 * MM, rearRadius: rearRadius - 4 * MM },
         payload,
       )
       expectStance(
         id,
         { rearPreloadChange: 4, rearRateChange: 5 },
-        { rearPreload: rear.preload * MM + 4 * MM, rearRate: rear.springRate * 1e3 + 5e3 },
+        { rearPreload: rear.preload + 4 * MM, rearRate: rear.springRate + 5e3 },
         payload,
       )
     },
@@ -139,7 +130,7 @@ describe('stance', () => {
   })
 
   test('stance from two scales is bikeFromScales, digit for digit', () => {
-    const spec = bikes['middleweight-roadster']!
+    const spec = specs['middleweight-roadster']!
     const [fork, rear] = [forkOf(spec), rearOf(spec)]
     const reading = {
       frontLoad: 104 * STANDARD_GRAVITY,
@@ -185,7 +176,7 @@ describe('stance', () => {
   })
 
   test('stance’s friction band runs from sinking to rising', () => {
-    const bike = bikeOf(bikes['middleweight-roadster']!)
+    const bike = bikeOf(specs['middleweight-roadster']!)
     const travels = [-1, 1].map(
       (settle) =>
         solveStance(bike, { payload: [rider('middleweight-roadster')] }, { settle }).frontTravel,
@@ -198,7 +189,7 @@ describe('stance', () => {
   })
 
   test('stance shows the deceleration at which the rear wheel lifts, and says so beyond it', () => {
-    const bike = bikeOf(bikes['middleweight-roadster']!)
+    const bike = bikeOf(specs['middleweight-roadster']!)
     const from = solveStance(bike, { payload: [rider('middleweight-roadster')] }).frontTravel
     const lift = liftDeceleration(bike, {
       payload: [rider('middleweight-roadster')],
@@ -333,7 +324,7 @@ describe('stance', () => {
     expectNear(valueAt(markup, 'x', x), travel, 0.3)
     expectNear(
       valueAt(markup, 'y', y),
-      forkForce(forkOf(bikes['middleweight-roadster']!), travel * MM),
+      forkForce(forkOf(specs['middleweight-roadster']!), travel * MM),
       20,
     )
   })

@@ -15,6 +15,7 @@ import {
   result,
   shown,
 } from './evaluated.ts'
+import { specs } from './bikes.ts'
 
 const tyreRadiusCalculator = loadCalculator('tyre-radius')
 
@@ -37,7 +38,7 @@ describe('tyre-radius', () => {
   test.each(['front', 'rear'] as const)(
     'tyre-radius’s trail with another %s tyre is solveStance’s, digit for digit',
     (end) => {
-      for (const [id, spec] of Object.entries(bikes)) {
+      for (const [id, spec] of Object.entries(specs)) {
         const fitted =
           end === 'front'
             ? { frontRadius: tyreRadius('110/80-17') }

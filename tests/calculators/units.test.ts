@@ -49,6 +49,7 @@ const WORKED: Partial<Record<Unit, number>> = {
   '1/s': 1,
   '%': 0.01,
   '1/m': 1,
+  '1/mm': 1000,
   '': 1,
   turns: 1,
   clicks: 1,

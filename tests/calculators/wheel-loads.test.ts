@@ -5,6 +5,7 @@ import { bikeOf, payloadOf } from '../../src/bikes/bikes.ts'
 import { solveStance, STANDARD_GRAVITY, wheelLoads } from '../../src/core/index.ts'
 import { places } from './drawn.ts'
 import { bikes, drawn, expectNear, expectSound, remarksOf, shown } from './evaluated.ts'
+import { specs } from './bikes.ts'
 
 const wheelLoadsCalculator = loadCalculator('wheel-loads')
 
@@ -12,7 +13,7 @@ const LOADED = { rider: 80, passenger: 70, luggage: 15 }
 const ids = Object.keys(bikes)
 
 function stanceOf(id: string) {
-  const spec = bikes[id]!
+  const spec = specs[id]!
   return solveStance(bikeOf(spec), {
     payload: [
       payloadOf(spec.rider, 80),
@@ -57,7 +58,7 @@ describe('wheel-loads', () => {
         Number(output.rearLoad),
         1e-9,
       )
-      const weights = [bikes[id]!.mass, 80, 70, 15].map((mass) => mass * STANDARD_GRAVITY)
+      const weights = [specs[id]!.mass, 80, 70, 15].map((mass) => mass * STANDARD_GRAVITY)
       // the bike's own mass comes back from its two loads through bikeFromScales
       rows.forEach((row, index) => expectNear(row[1] + row[2], weights[index]!, 1e-8))
     },

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { parse } from 'yaml'
 import { describe, expect, test } from 'vitest'
-import type { BikeSpec } from '../../src/bikes/bikes.ts'
+import { bikes } from '../calculators/bikes.ts'
 import { loadCalculator } from '../../src/calculators/index.ts'
 import { computeValue } from '../../src/build/prose/value.ts'
 import type { ValueRequest } from '../../src/build/prose/value.ts'
@@ -19,12 +19,6 @@ interface Fact extends Result {
   same?: Result[]
 }
 
-const bikes = Object.fromEntries(
-  readdirSync('content/bikes').map((file) => {
-    const id = file.replace('.yaml', '')
-    return [id, { id, ...(parse(readFileSync(`content/bikes/${file}`, 'utf8')) as object) } as BikeSpec]
-  }),
-)
 const facts = parse(readFileSync('content/story.yaml', 'utf8')) as Fact[]
 const shown = ({ calculator, ...request }: Result): string => computeValue(loadCalculator(calculator), request, bikes).metric
 const chapter = (id: string): string => readFileSync(`content/chapters/${id}.mdx`, 'utf8')

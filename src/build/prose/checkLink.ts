@@ -1,5 +1,5 @@
 import type { Check } from '../../checks/published.ts'
-import type { BikeSpec } from '../../bikes/bikes.ts'
+import type { BikeSheets } from '../../bikes/sheet.ts'
 import { defaultsOf } from '../../machine/evaluate.ts'
 import { isCalculatorId, loadCalculator } from '../../calculators/index.ts'
 import { encodeLink } from '../../machine/writeLink.ts'
@@ -14,10 +14,7 @@ export interface CheckLink {
 }
 
 /** The link of a check to its calculator, or null. Values that the calculator would refuse stop the build. */
-export async function linkOf(
-  check: Check,
-  bikes: Readonly<Record<string, BikeSpec>>,
-): Promise<CheckLink | null> {
+export async function linkOf(check: Check, bikes: BikeSheets): Promise<CheckLink | null> {
   const { calculator, given } = check
   if (calculator === undefined || !isCalculatorId(calculator)) return null
   const definition = loadCalculator(calculator)

@@ -1,4 +1,4 @@
-import type { BikeSpec } from '../../bikes/bikes.ts'
+import type { BikeSheets } from '../../bikes/sheet.ts'
 import type { WholeCalculator } from '../../machine/calculator.ts'
 import type { Cell, OutputValue } from '../../machine/cells.ts'
 import type { Given } from '../../machine/given.ts'
@@ -64,7 +64,7 @@ function read(
   definition: WholeCalculator,
   given: Given,
   request: ValueRequest,
-  bikes: Readonly<Record<string, BikeSpec>>,
+  bikes: BikeSheets,
 ): Cell {
   const wrong = givenProblems(definition, given, bikes)
   const { now, problems, refusal } = evaluate(definition, given, { bikes })
@@ -108,7 +108,7 @@ export function showQuantity(
 export function computeValue(
   definition: WholeCalculator,
   request: ValueRequest,
-  bikes: Readonly<Record<string, BikeSpec>>,
+  bikes: BikeSheets,
 ): ShownValue {
   const output = definition.outputs[request.output]
   if (output === undefined)

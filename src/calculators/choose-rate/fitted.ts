@@ -9,7 +9,7 @@ import {
 } from '../../core/index.ts'
 import type { Bike, LoadCase } from '../../core/index.ts'
 import { bikeOf, payloadOf } from '../../bikes/bikes.ts'
-import type { BikeSpec } from '../../bikes/bikes.ts'
+import type { BikeSpec } from '../../bikes/inSI.ts'
 import { measured } from '../../machine/measured.ts'
 import type { InputOf } from '../../machine/values.ts'
 import { InputRefusal } from '../../machine/work.ts'
@@ -48,18 +48,18 @@ export interface Springs {
 
 function caseOf(input: Values, spec: BikeSpec, mass: number): LoadCase {
   const share = input.riderShare ?? spec.rider.x / spec.wheelbase
-  return { payload: [{ ...payloadOf(spec.rider, mass), x: share * spec.wheelbase * 1e-3 }] }
+  return { payload: [{ ...payloadOf(spec.rider, mass), x: share * spec.wheelbase }] }
 }
 
-/** The sheet with the reader's own mass, load and travel in place of the invented bike's. */
+/** The bike with the reader's own mass, load and travel in place of the invented bike's. */
 function sheetOf(input: Values): BikeSpec {
   const spec = input.bike
   if (input.from === 'invented') return spec
   const frontShare =
     input.ownFront === undefined
       ? spec.frontShare
-      : (input.ownFront / (input.ownMass * STANDARD_GRAVITY)) * 100
-  if (frontShare > 80)
+      : input.ownFront / (input.ownMass * STANDARD_GRAVITY)
+  if (frontShare > 0.8)
     throw new InputRefusal(
       'ownFront',
       'The front scale must read less than the bike weighs, about half of it. Check both',
@@ -68,7 +68,7 @@ function sheetOf(input: Values): BikeSpec {
     ...spec,
     mass: input.ownMass,
     frontShare,
-    fork: { ...spec.fork, travel: input.ownTravel * 1e3 },
+    fork: { ...spec.fork, travel: input.ownTravel },
   }
 }
 
@@ -192,7 +192,7 @@ export function setUpOf(input: Values): SetUp {
   const { springRate, preload } = spec.fork
   const fitted =
     input.from === 'invented'
-      ? { rate: springRate * 1e3, preload: preload * 1e-3, known: springRate * 1e3, fromSags: null }
+      ? { rate: springRate, preload, known: springRate, fromSags: null }
       : ownSprings(input, standard, rider, suited)
   if (input.stroke !== undefined && input.stroke <= (fitted?.preload ?? 0))
     throw new InputRefusal(

@@ -79,7 +79,7 @@ export function oilRemark({ output, say }: Context): Remark[] {
 /** What a cable tie says of how hard the fork is used. */
 export function tieRemark({ input, output, say }: Context): Remark[] {
   if (input.deepest === undefined || !exists(output.hardness)) return []
-  const travel = input.from === 'own' ? input.ownTravel : input.bike.fork.travel * 1e-3
+  const travel = input.from === 'own' ? input.ownTravel : input.bike.fork.travel
   const reads = `The tie at ${say.quantity(input.deepest, 'mm', 0)} is what a quick stop at ${say.span(output.hardness, 'g', 2)} would do with these springs and this rider.`
   return input.deepest < travel - 1e-3
     ? [{ kind: 'reading', text: `${reads} Everything here is reckoned with that.` }]

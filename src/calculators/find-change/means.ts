@@ -44,7 +44,7 @@ function tubesOf({ frontGap, gapKept, tubeAbove }: Values): ReturnType<typeof st
 
 /** A shock is shortened by no more than the rear gap can spare: at full travel the wheel rises by that over the motion ratio there. */
 function shockOf({ bike, rearGap, gapKept }: Values): ReturnType<typeof steps> {
-  const ratio = motionRatioAt(bike, bike.rear.travel * MM)
+  const ratio = motionRatioAt(bike, bike.rear.travel)
   return steps(Math.max(SHOCK.low, -spare(rearGap, gapKept) * ratio), SHOCK.high, SHOCK.step)
 }
 

@@ -166,7 +166,7 @@ export function dangerOf({ mean, value }: ToldChange, input: Gaps, say: Say): st
     return 'The spring stays on the shock: a workshop with a press changes it.'
   if (mean === 'shockLengthChange')
     return value < 0
-      ? `The rear tyre comes nearer to the bike: of ${gapWords(input.rearGap, -value / motionRatioAt(input.bike, input.bike.rear.travel * 1e-3), say)}.`
+      ? `The rear tyre comes nearer to the bike: of ${gapWords(input.rearGap, -value / motionRatioAt(input.bike, input.bike.rear.travel), say)}.`
       : 'Hold the bike up before the shock comes out. Check chain and stand after.'
   return undefined
 }

@@ -34,16 +34,16 @@ const NEXT = 82
 function legOf({ input, picture }: State): ForkLeg {
   const { fork } = input.bike
   return {
-    tubeDiameter: fork.tubeDiameter * 1e-3,
-    boreDiameter: fork.boreDiameter * 1e-3,
+    tubeDiameter: fork.tubeDiameter,
+    boreDiameter: fork.boreDiameter,
     tubeDepth: input.tubeDepth,
-    travel: fork.travel * 1e-3,
+    travel: fork.travel,
     capReach: input.capReach + picture.screw,
     washers: input.washers.map(([thickness = 0]) => thickness),
     spacerLength: input.spacerLength,
     spring: { freeLength: input.springLength },
-    upsideDown: fork.kind.startsWith('upside-down'),
-    damper: fork.kind.includes('cartridge') ? 'cartridge' : 'rod',
+    upsideDown: fork.kind === 'upside-down',
+    damper: fork.damper,
   }
 }
 

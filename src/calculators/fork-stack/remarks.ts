@@ -78,7 +78,7 @@ function stopOf({ output }: Context): Remark[] {
 function objection({ input, output, say }: Context): string | undefined {
   const wanted = say.quantity(input.wanted, 'mm', 1)
   const margin = typeof output.wantedBindMargin === 'number' ? output.wantedBindMargin : null
-  const travel = input.bike.fork.travel * 1e-3
+  const travel = input.bike.fork.travel
   if (margin !== null && margin < 0)
     return `Cut nothing for ${wanted} of preload: the coils would touch ${say.quantity(-margin, 'mm', 1)} before the fork reaches its stop. It takes a spring with more room between its coils.`
   if (margin !== null && margin < BIND_CLEARANCE)

@@ -83,15 +83,13 @@ function heightAt(input: Values, spring: CoilGroup[], preload: number): number |
 function fullForce(input: Values, spring: CoilGroup[], preload: number): number | null {
   const fork = forkWith(input, spring, preload)
   const bound =
-    spring[0]?.closes !== undefined && preload + input.bike.fork.travel * 1e-3 > spring[0].closes
+    spring[0]?.closes !== undefined && preload + input.bike.fork.travel > spring[0].closes
   return fork && !bound ? forkForce(fork, fork.travel) : null
 }
 
 /** Spring travel left at full fork travel for a preload [m]; null where nobody knows when the coils touch. */
 function bindMarginOf({ springLength, solidLength, bike }: Values, preload: number): number | null {
-  return solidLength === undefined
-    ? null
-    : springLength - solidLength - preload - bike.fork.travel * 1e-3
+  return solidLength === undefined ? null : springLength - solidLength - preload - bike.fork.travel
 }
 
 const capForceOf = (spring: CoilGroup[], preload: number): number | null =>

@@ -17,8 +17,6 @@ import type statement from './statement.ts'
 
 type Values = InputOf<typeof statement>
 
-const MM = 1e-3
-
 interface Situation {
   /** the bike upright, as it is loaded and set now */
   upright: Stance
@@ -33,7 +31,7 @@ function situationOf(input: Values): Situation {
   const place = toChassis(measured, { x: input.ahead, z: input.height })
   const point = { ...place, halfWidth: input.halfWidth }
   const bike = bikeOf(spec, {
-    rearPreload: spec.rear.preload * MM + input.rearPreload,
+    rearPreload: spec.rear.preload + input.rearPreload,
     rearRaise: input.rearRaise,
     tubeRaise: input.tubeRaise,
   })

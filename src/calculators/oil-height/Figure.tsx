@@ -24,8 +24,8 @@ const ROWS = [18, 36] as const
 function openLeg({ input, output, picture }: State, cut: number): ForkLeg {
   const { fork } = input.bike
   return {
-    tubeDiameter: fork.tubeDiameter * 1e-3,
-    boreDiameter: fork.boreDiameter * 1e-3,
+    tubeDiameter: fork.tubeDiameter,
+    boreDiameter: fork.boreDiameter,
     tubeDepth: cut + picture.travel * 0.25,
     travel: picture.travel,
     used: picture.travel,
@@ -34,7 +34,7 @@ function openLeg({ input, output, picture }: State, cut: number): ForkLeg {
     spacerLength: 0,
     spring: null,
     oilDepth: Number(output.effective),
-    upsideDown: fork.kind.startsWith('upside-down'),
+    upsideDown: fork.kind === 'upside-down',
     damper: 'none',
     open: true,
   }
@@ -145,7 +145,7 @@ function Chamber({ now, before, say }: Props) {
     ) + 0.03
   const scale = DRAWN / cut
   const bottom = TOP + DRAWN
-  const wide = Math.min(44, now.input.bike.fork.tubeDiameter * 1e-3 * scale)
+  const wide = Math.min(44, now.input.bike.fork.tubeDiameter * scale)
   const height = (state: State): string => say.quantity(Number(state.output.effective), 'mm', 1)
   const left = (state: State): string => say.quantity(Number(state.output.airFull), 'cm³', 0)
   const columns = (['extended', 'settled', 'full'] as const).map((at) => ({

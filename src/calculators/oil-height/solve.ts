@@ -11,7 +11,7 @@ import {
   WARM_OIL,
 } from '../../core/index.ts'
 import type { Fork, Gas, GasState } from '../../core/index.ts'
-import { bikeOf, forkOf, payloadOf } from '../../bikes/bikes.ts'
+import { bikeOf, forkOf } from '../../bikes/bikes.ts'
 import type { Cell } from '../../machine/cells.ts'
 import type { Given } from '../../machine/given.ts'
 import type { InputOf, OutputOf } from '../../machine/values.ts'
@@ -40,8 +40,7 @@ interface SetUp {
 function setUp(input: Values): SetUp {
   const { bike } = input
   const airHeight =
-    input.airHeight -
-    levelChange({ volume: input.oilAdded, boreDiameter: bike.fork.boreDiameter * 1e-3 })
+    input.airHeight - levelChange({ volume: input.oilAdded, boreDiameter: bike.fork.boreDiameter })
   if (airHeight < 0)
     throw new InputRefusal(
       'oilAdded',
@@ -61,7 +60,7 @@ function setUp(input: Values): SetUp {
   }
   const { frontTravel } = solveStance(
     { ...bikeOf(bike), fork },
-    { payload: [payloadOf(bike.rider)], gasState: state },
+    { payload: [bike.rider], gasState: state },
   )
   return { fork, gas, state, settled: frontTravel }
 }

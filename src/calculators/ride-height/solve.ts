@@ -3,7 +3,8 @@ import type { Stance } from '../../core/index.ts'
 import { bikePicture } from '../../bikes/picture.ts'
 import type { BikePicture } from '../../bikes/picture.ts'
 import { bikeOf, geometryOf } from '../../bikes/bikes.ts'
-import type { BikeSpec, Fitted } from '../../bikes/bikes.ts'
+import type { Fitted } from '../../bikes/bikes.ts'
+import type { BikeSpec } from '../../bikes/inSI.ts'
 import type { Given } from '../../machine/given.ts'
 import type { InputOf, OutputOf } from '../../machine/values.ts'
 import { defineWork } from '../../machine/work.ts'
@@ -12,13 +13,11 @@ import { aboard, motionRatioAt, quotedAs } from '../../bikes/aboard.ts'
 
 type Values = InputOf<typeof statement>
 
-const MM = 1e-3
-
 /** The one part that changes. A longer shock lifts the back by its length ÷ the motion ratio where the bike settles: the model needs one number. */
 function fittedFor(spec: BikeSpec, { by, amount, rider }: Values): Fitted {
-  if (by === 'preload') return { forkPreload: spec.fork.preload * MM + amount }
+  if (by === 'preload') return { forkPreload: spec.fork.preload + amount }
   if (by === 'tubes') return { tubeRaise: amount }
-  if (by === 'tyre') return { frontRadius: spec.frontRadius * MM + amount }
+  if (by === 'tyre') return { frontRadius: spec.frontRadius + amount }
   const settled = solveStance(bikeOf(spec), { payload: aboard(spec, { rider }) })
   return { rearRaise: amount / motionRatioAt(spec, settled.rearTravel) }
 }
@@ -48,7 +47,7 @@ function compute(solved: ReturnType<typeof settle>): OutputOf<typeof statement> 
     rearLoad,
   } = stance
   return {
-    exposedTube: spec.fork.exposedTube * MM - frontTravel,
+    exposedTube: spec.fork.exposedTube - frontTravel,
     rake,
     trail,
     wheelbase,

@@ -1,7 +1,8 @@
 import { bikeFromScales, DomainError, forkLimit, rearLimit } from '../../core/index.ts'
 import type { Bike } from '../../core/index.ts'
 import { bikeOf, forkOf, geometryOf, rearOf } from '../../bikes/bikes.ts'
-import type { BikeSpec, Fitted } from '../../bikes/bikes.ts'
+import type { Fitted } from '../../bikes/bikes.ts'
+import type { BikeSpec } from '../../bikes/inSI.ts'
 import type { InputOf } from '../../machine/values.ts'
 import { InputRefusal } from '../../machine/work.ts'
 import type statement from './statement.ts'
@@ -9,51 +10,43 @@ import { motionRatioAt, quotedAs } from '../../bikes/aboard.ts'
 
 export type StanceGiven = InputOf<typeof statement>
 
-const MM = 1e-3
-const DEGREE = Math.PI / 180
-
-const inMillimetres = (value: number | undefined, own: number): number =>
-  value === undefined ? own : value / MM
-const inRate = (value: number | undefined, own: number): number =>
-  value === undefined ? own : value * MM
-
-function forkSpec({ fork }: BikeSpec, given: StanceGiven): BikeSpec['fork'] {
+function ownFork({ fork }: BikeSpec, given: StanceGiven): BikeSpec['fork'] {
   return {
     ...fork,
-    travel: inMillimetres(given.forkTravel, fork.travel),
-    springRate: inRate(given.forkRate, fork.springRate),
-    preload: inMillimetres(given.forkPreload, fork.preload),
-    airHeight: inMillimetres(given.airHeight, fork.airHeight),
+    travel: given.forkTravel ?? fork.travel,
+    springRate: given.forkRate ?? fork.springRate,
+    preload: given.forkPreload ?? fork.preload,
+    airHeight: given.airHeight ?? fork.airHeight,
   }
 }
 
-function rearSpec({ rear }: BikeSpec, given: StanceGiven): BikeSpec['rear'] {
+function ownRear({ rear }: BikeSpec, given: StanceGiven): BikeSpec['rear'] {
   return {
     ...rear,
-    travel: inMillimetres(given.rearTravelFull, rear.travel),
-    springRate: inRate(given.rearRate, rear.springRate),
-    preload: inMillimetres(given.rearPreload, rear.preload),
+    travel: given.rearTravelFull ?? rear.travel,
+    springRate: given.rearRate ?? rear.springRate,
+    preload: given.rearPreload ?? rear.preload,
     motionRatio:
       given.motionRatio === undefined ? rear.motionRatio : { initial: given.motionRatio, slope: 0 },
   }
 }
 
-/** The bike's sheet with the reader's own figures in place of its own. */
+/** The bike with the reader's own figures in place of its own. */
 export function sheetOf(given: StanceGiven): BikeSpec {
   const spec = quotedAs(given.bike, given.quotedFront, given.quotedRear)
   if (given.from === 'bike') return spec
   return {
     ...spec,
-    wheelbase: inMillimetres(given.wheelbase, spec.wheelbase),
-    rake: given.rake === undefined ? spec.rake : given.rake / DEGREE,
-    forkOffset: inMillimetres(given.forkOffset, spec.forkOffset),
-    frontRadius: inMillimetres(given.frontRadius, spec.frontRadius),
-    rearRadius: inMillimetres(given.rearRadius, spec.rearRadius),
+    wheelbase: given.wheelbase ?? spec.wheelbase,
+    rake: given.rake ?? spec.rake,
+    forkOffset: given.forkOffset ?? spec.forkOffset,
+    frontRadius: given.frontRadius ?? spec.frontRadius,
+    rearRadius: given.rearRadius ?? spec.rearRadius,
     mass: given.mass ?? spec.mass,
-    frontShare: given.frontShare === undefined ? spec.frontShare : given.frontShare * 100,
-    centreOfGravityHeight: inMillimetres(given.centreOfGravityHeight, spec.centreOfGravityHeight),
-    fork: forkSpec(spec, given),
-    rear: rearSpec(spec, given),
+    frontShare: given.frontShare ?? spec.frontShare,
+    centreOfGravityHeight: given.centreOfGravityHeight ?? spec.centreOfGravityHeight,
+    fork: ownFork(spec, given),
+    rear: ownRear(spec, given),
   }
 }
 
@@ -77,43 +70,43 @@ export function fittedOf(spec: BikeSpec, given: StanceGiven, settledRear: number
           forkRate: changed(
             'forkRateChange',
             'fork springs’ rate',
-            fork.springRate * 1e3,
+            fork.springRate,
             given.forkRateChange,
           ),
         }),
     ...(given.forkPreloadChange === 0
       ? {}
-      : { forkPreload: fork.preload * MM + given.forkPreloadChange }),
+      : { forkPreload: fork.preload + given.forkPreloadChange }),
     ...(given.oilHeightChange === 0
       ? {}
       : {
           airHeight: changed(
             'oilHeightChange',
             'room above the oil',
-            fork.airHeight * MM,
+            fork.airHeight,
             given.oilHeightChange,
           ),
         }),
     ...(given.tubeRaise === 0 ? {} : { tubeRaise: given.tubeRaise }),
     ...(given.frontRadiusChange === 0
       ? {}
-      : { frontRadius: spec.frontRadius * MM + given.frontRadiusChange }),
+      : { frontRadius: spec.frontRadius + given.frontRadiusChange }),
     ...(given.rearRadiusChange === 0
       ? {}
-      : { rearRadius: spec.rearRadius * MM + given.rearRadiusChange }),
+      : { rearRadius: spec.rearRadius + given.rearRadiusChange }),
     ...(given.rearRateChange === 0
       ? {}
       : {
           rearRate: changed(
             'rearRateChange',
             'shock spring’s rate',
-            rear.springRate * 1e3,
+            rear.springRate,
             given.rearRateChange,
           ),
         }),
     ...(given.rearPreloadChange === 0
       ? {}
-      : { rearPreload: rear.preload * MM + given.rearPreloadChange }),
+      : { rearPreload: rear.preload + given.rearPreloadChange }),
     ...(given.shockLengthChange === 0
       ? {}
       : { rearRaise: given.shockLengthChange / motionRatioAt(spec, settledRear) }),

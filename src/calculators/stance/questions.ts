@@ -45,9 +45,7 @@ export default exercisesFor(stance, [
       {
         idea: 'trail is the printed figure whatever is aboard',
         answer: ({ bike }) =>
-          ((bike.frontRadius * Math.sin((bike.rake * Math.PI) / 180) - bike.forkOffset) /
-            Math.cos((bike.rake * Math.PI) / 180)) *
-          1e-3,
+          (bike.frontRadius * Math.sin(bike.rake) - bike.forkOffset) / Math.cos(bike.rake),
       },
       {
         idea: 'more load lowers the bike, so trail gets much shorter',

@@ -8,7 +8,7 @@ import {
 import type { Bike, LoadCase, Stance, TravelLimit } from '../../core/index.ts'
 import { bikePicture } from '../../bikes/picture.ts'
 import type { BikePicture } from '../../bikes/picture.ts'
-import type { BikeSpec } from '../../bikes/bikes.ts'
+import type { BikeSpec } from '../../bikes/inSI.ts'
 import type { OutputOf } from '../../machine/values.ts'
 import { defineWork } from '../../machine/work.ts'
 import type { Interval } from '../../units/interval.ts'
@@ -39,7 +39,6 @@ interface Solved {
 
 /** Gas squeezed by a brake has no time to shed its heat: 1.4, the ideal gas law's fast end. */
 const FAST = 1.4
-const MM = 1e-3
 
 function loadCaseOf(given: StanceGiven, spec: BikeSpec, bike: Bike): Solved['loadCase'] {
   const twoUp = given.situation === 'twoUp'
@@ -135,7 +134,7 @@ function compute(given: StanceGiven, solved: ReturnType<typeof solve>): OutputOf
     rearBand: band(solved, 'rearTravel'),
     scaleFrontMisfit: misfit.front,
     scaleRearMisfit: misfit.rear,
-    exposedTube: spec.fork.exposedTube * MM - frontTravel,
+    exposedTube: spec.fork.exposedTube - frontTravel,
     pitch,
     normalTrail,
     forkForce: fork,

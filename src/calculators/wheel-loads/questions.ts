@@ -17,16 +17,15 @@ export default exercisesFor(wheelLoads, [
     wrong: [
       {
         idea: 'half of the rider goes to each wheel',
-        answer: ({ bike, rider }) => (bike.mass * (bike.frontShare / 100) + rider / 2) * G,
+        answer: ({ bike, rider }) => (bike.mass * bike.frontShare + rider / 2) * G,
       },
       {
         idea: 'the rider sits on the rear wheel',
-        answer: ({ bike }) => bike.mass * (bike.frontShare / 100) * G,
+        answer: ({ bike }) => bike.mass * bike.frontShare * G,
       },
       {
         idea: 'all loads are shared as the bike’s own weight is',
-        answer: ({ bike, rider }) =>
-          (bike.mass + rider) * (bike.frontShare / 100) * G - 0.03 * rider * G,
+        answer: ({ bike, rider }) => (bike.mass + rider) * bike.frontShare * G - 0.03 * rider * G,
       },
     ],
     because:

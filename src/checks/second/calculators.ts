@@ -3,7 +3,10 @@ import type { Bike, LoadCase } from '../../core/index.ts'
 import { aboard } from '../../bikes/aboard.ts'
 import type { Aboard } from '../../bikes/aboard.ts'
 import { bikeOf } from '../../bikes/bikes.ts'
-import type { BikeSpec, Fitted } from '../../bikes/bikes.ts'
+import type { Fitted } from '../../bikes/bikes.ts'
+import { inSI } from '../../bikes/inSI.ts'
+import type { BikeSpec } from '../../bikes/inSI.ts'
+import type { BikeSheets } from '../../bikes/sheet.ts'
 import type { Calculator } from '../../machine/calculator.ts'
 import { evaluate } from '../../machine/evaluate.ts'
 import type { Given } from '../../machine/given.ts'
@@ -53,7 +56,7 @@ const exposed = (
   _drawn: Drawn,
   { fork }: BikeSpec,
 ): { exposedTube: number } => ({
-  exposedTube: fork.exposedTube * MM - frontTravel,
+  exposedTube: fork.exposedTube - frontTravel,
 })
 
 /** From where friction may hold both ends: pushed down it holds them up, lifted it holds them down. */
@@ -168,8 +171,7 @@ export interface SecondOutput {
 }
 
 /** States that each have their own way round, with the core’s functions that their results come out of. */
-export const singleCases = (bikes: Readonly<Record<string, BikeSpec>>): OneCase[] =>
-  oneByOne(bikes[ROADSTER]!)
+export const singleCases = (bikes: BikeSheets): OneCase[] => oneByOne(bikes[ROADSTER]!)
 
 /** Differences of 20 µm leave some 1e-10 of error. */
 const CLOSE = 1e-8
@@ -188,7 +190,7 @@ function numberAt(output: unknown, path: string): number {
 /** Results of calculators against the second method: the worst over all bikes and states. */
 export function secondOutputs(
   load: (id: string) => Calculator,
-  bikes: Readonly<Record<string, BikeSpec>>,
+  bikes: BikeSheets,
 ): SecondOutput[] {
   const worst = new Map<string, SecondOutput>()
   const compare = (
@@ -214,7 +216,8 @@ export function secondOutputs(
     }
   }
   for (const { calculator, given, loadCase, fitted, outputs, only: known } of CASES) {
-    for (const [bike, spec] of Object.entries(bikes)) {
+    for (const [bike, sheet] of Object.entries(bikes)) {
+      const spec = inSI(sheet)
       if (known !== undefined && !known.includes(bike)) continue
       const fittedBike = bikeOf(spec, fitted?.(spec))
       const drawn = { bike: fittedBike, loadCase: loadCase(spec, fittedBike) }

@@ -1,6 +1,7 @@
 import { aboard } from '../../bikes/aboard.ts'
 import { bikeOf } from '../../bikes/bikes.ts'
-import type { BikeSpec } from '../../bikes/bikes.ts'
+import { inSI } from '../../bikes/inSI.ts'
+import type { BikeSheet } from '../../bikes/sheet.ts'
 import { STANDARD_GRAVITY } from '../../core/index.ts'
 import type { Bike, LoadCase } from '../../core/index.ts'
 import { chainBySupport, largestAt } from './chain.ts'
@@ -92,7 +93,8 @@ function touching(height: (roll: number) => number): number {
   return low
 }
 
-function leanCase(spec: BikeSpec): OneCase {
+function leanCase(sheet: BikeSheet): OneCase {
+  const spec = inSI(sheet)
   const [height, halfWidth, ahead, crown, rate] = [0.3, 0.36, 0.62, 0.07, 150e3]
   const bike = bikeOf(spec)
   const measured = tell({ bike, loadCase: { payload: aboard(spec, { rider: 80 }) } })
@@ -167,7 +169,7 @@ function rideCases(): OneCase[] {
 }
 
 /** States of calculators of which each has its own way round. */
-export const oneByOne = (roadster: BikeSpec): OneCase[] => [
+export const oneByOne = (roadster: BikeSheet): OneCase[] => [
   chainCase(),
   leanCase(roadster),
   ...rideCases(),

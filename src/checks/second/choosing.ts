@@ -1,6 +1,7 @@
 import { aboard } from '../../bikes/aboard.ts'
 import { bikeOf } from '../../bikes/bikes.ts'
-import type { BikeSpec } from '../../bikes/bikes.ts'
+import { inSI } from '../../bikes/inSI.ts'
+import type { BikeSheet } from '../../bikes/sheet.ts'
 import { STANDARD_GRAVITY } from '../../core/index.ts'
 import type { Bike } from '../../core/index.ts'
 import type { OneCase } from './oneCase.ts'
@@ -108,7 +109,8 @@ function zero(of: (x: number) => number, from: number, to: number): number {
 }
 
 /** The roadster as it is chosen for: whom its springs suit, and a heavier rider now. */
-function prepared(spec: BikeSpec) {
+function prepared(sheet: BikeSheet) {
+  const spec = inSI(sheet)
   const bike = bikeOf(spec)
   const [suited, now] = [80, 95].map((rider) => aboard(spec, { rider })) as [
     ReturnType<typeof aboard>,
@@ -169,8 +171,8 @@ function heavierCase(ready: Prepared): OneCase {
 }
 
 /** The spring choice, each figure from settled bikes. */
-export function choosing(spec: BikeSpec): OneCase[] {
-  const ready = prepared(spec)
+export function choosing(sheet: BikeSheet): OneCase[] {
+  const ready = prepared(sheet)
   const { bike, now, own } = ready
   const alone = tell({ bike, loadCase: {} }).frontTravel
   const suits = tell({ bike, loadCase: { payload: now } }).frontTravel
@@ -186,14 +188,14 @@ export function choosing(spec: BikeSpec): OneCase[] {
     {
       calculator: 'choose-rate',
       given: {
-        ...{ from: 'own', ownMass: spec.mass, ownTravel: spec.fork.travel, riderMass: 95 },
+        ...{ from: 'own', ownMass: sheet.mass, ownTravel: sheet.fork.travel, riderMass: 95 },
         ...{ staticNow: alone / MM, riderNow: suits / MM, readingPlusMinus: 0 },
       },
       core: ['springFromSags'],
       others: {
-        fromSags: spec.fork.springRate * N_PER_MM,
-        fittedRate: spec.fork.springRate * N_PER_MM,
-        fittedPreload: spec.fork.preload * MM,
+        fromSags: sheet.fork.springRate * N_PER_MM,
+        fittedRate: sheet.fork.springRate * N_PER_MM,
+        fittedPreload: sheet.fork.preload * MM,
       },
       allowed: 1e-6,
     },

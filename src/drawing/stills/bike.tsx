@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact'
 import { bikePicture } from '../../bikes/picture.ts'
 import type { BikePicture } from '../../bikes/picture.ts'
 import { geometryOf } from '../../bikes/bikes.ts'
-import type { BikeSpec } from '../../bikes/bikes.ts'
+import type { Frame } from '../../bikes/bikes.ts'
 import { bikeShape } from '../bikeShape.ts'
 import type { BikeShape } from '../bikeShape.ts'
 import { projection } from '../projection.ts'
@@ -11,21 +11,23 @@ import { SideBike } from '../side/SideBike.tsx'
 import type { Spot } from '../state.ts'
 
 // Invented: the middleweight roadster of the examples, of which only what a drawing needs.
-const SPEC = {
+const FRAME: Frame = {
   quotedAt: { frontTravel: 0, rearTravel: 0 },
-  wheelbase: 1450,
-  rake: 25,
-  forkOffset: 30,
-  frontRadius: 300,
-  rearRadius: 312,
-  pivot: { x: 540, z: 390 },
-  fork: { kind: 'conventional', travel: 120, tubeDiameter: 43, exposedTube: 150 },
+  wheelbase: 1.45,
+  rake: (25 * Math.PI) / 180,
+  forkOffset: 0.03,
+  frontRadius: 0.3,
+  rearRadius: 0.312,
+  pivot: { x: 0.54, z: 0.39 },
+}
+const PARTS = {
+  fork: { kind: 'conventional', travel: 0.12, tubeDiameter: 0.043, exposedTube: 0.15 },
   rear: { shocks: 1 },
-} as unknown as BikeSpec
+} as const
 
 /** The drawn bike with its travels used [m]; no loads, no centre of gravity. */
 export function bikeAt(frontTravel: number, rearTravel: number): BikePicture {
-  const drawn = bikePicture(SPEC, geometryOf(SPEC), {
+  const drawn = bikePicture(PARTS, geometryOf(FRAME), {
     frontTravel,
     rearTravel,
     frontLoad: 0,
