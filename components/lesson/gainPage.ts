@@ -1,5 +1,6 @@
 import { FORMS, formOf, rightOf } from '../../src/lesson/classTest.ts'
-import type { Form, FormNumber, TestQuestion } from '../../src/lesson/classTest.ts'
+import type { Form, FormNumber } from '../../src/lesson/classTest.ts'
+import type { TestQuestion } from '../../src/lesson/schema.ts'
 import { gainOf } from '../../src/lesson/gain.ts'
 import type { Gain } from '../../src/lesson/gain.ts'
 import { readAnswers } from '../../src/lesson/readAnswers.ts'

@@ -1,5 +1,5 @@
 import { getCollection } from 'astro:content'
-import type { TestQuestion } from '../../src/lesson/classTest.ts'
+import type { TestQuestion } from '../../src/lesson/schema.ts'
 
 /** The questions of the test before and after, in their own order. */
 export async function testQuestions(): Promise<TestQuestion[]> {

@@ -9,7 +9,7 @@ import { readSheet } from '../bikes/sheet.ts'
 import type { BikeSheets } from '../bikes/sheet.ts'
 import { calculatorIds, loadCalculator } from '../calculators/index.ts'
 import { runChecks } from '../checks/published.ts'
-import type { CheckTopic } from '../checks/published.ts'
+import { checkTopic } from '../checks/schema.ts'
 import { secondOutputs, singleCases } from '../checks/second/calculators.ts'
 import { runParts } from '../checks/second/parts.ts'
 import { loadWorkedChecks, runWorked } from '../checks/worked.ts'
@@ -26,8 +26,8 @@ const bikes: BikeSheets = Object.fromEntries(
   }),
 )
 
-const topics = readdirSync('content/checks').map(
-  (file) => parse(readFileSync(`content/checks/${file}`, 'utf8')) as CheckTopic,
+const topics = readdirSync('content/checks').map((file) =>
+  checkTopic.parse(parse(readFileSync(`content/checks/${file}`, 'utf8'))),
 )
 
 const functions = new Set(

@@ -1,8 +1,23 @@
+import { z } from 'astro/zod'
+
 /* The change log as an Atom feed (RFC 4287). */
+
+/** An edition as content/editions.yaml has it. */
+export const edition = z.strictObject({
+  id: z.string(),
+  title: z.string(),
+  /** none while it is still being written */
+  date: z.iso
+    .date()
+    .transform((day) => new Date(day))
+    .optional(),
+  summary: z.string(),
+  changes: z.array(z.string()).min(1),
+})
 
 export interface Edition {
   id: string
-  data: { title: string; date?: Date | undefined; summary: string; changes: readonly string[] }
+  data: Omit<z.infer<typeof edition>, 'id'>
 }
 
 /** The edition that is still being written first, then by date. */

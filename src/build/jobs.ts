@@ -2,12 +2,12 @@ import { getCollection } from 'astro:content'
 import type { CollectionEntry } from 'astro:content'
 import { partsOf } from '../jobs/job.ts'
 import type { JobPart } from '../jobs/job.ts'
+import type { AskText } from '../jobs/schema.ts'
 import { wholeJob } from '../jobs/whole.ts'
 import { loadProcedures } from './procedures.ts'
 import type { Step } from './procedures.ts'
 
 export type Job = CollectionEntry<'jobs'>
-export type Ask = CollectionEntry<'asks'>['data']
 
 /** All jobs in their order. */
 export async function loadJobs(): Promise<Job[]> {
@@ -15,7 +15,7 @@ export async function loadJobs(): Promise<Job[]> {
 }
 
 /** A job's questions, in the order in which it asks them. */
-export async function asksOf(job: Job): Promise<Ask[]> {
+export async function asksOf(job: Job): Promise<AskText[]> {
   const asks = (await getCollection('asks')).map(({ data }) => data)
   return job.data.asks.map((id) => asks.find((ask) => ask.id === id)!)
 }

@@ -1,8 +1,8 @@
 import { getCollection } from 'astro:content'
-import type { CollectionEntry } from 'astro:content'
 import { isCalculatorId, loadCalculator } from '../calculators/index.ts'
 import type { CardStatement } from '../machine/statement.ts'
 import { cardStatementOf } from '../machine/statement.ts'
+import type { Compared, Handed } from '../record/resultSchema.ts'
 import { readingsOf } from '../record/worked.ts'
 import type { ResultSpec } from '../record/worked.ts'
 
@@ -38,8 +38,6 @@ export const workDataOf = (
   statements: Object.fromEntries(results.map(({ statement }) => [statement.id, statement])),
 })
 
-export type Compared = CollectionEntry<'compared'>['data']
-
 /** What a gate sets side by side: the rows for which this page takes the readings after the work. */
 export async function comparedFor(
   readings: ReadonlySet<string>,
@@ -59,8 +57,6 @@ export async function comparedFor(
     .sort((a, b) => a.order - b.order)
     .filter(({ after }) => takes(after))
 }
-
-export type Handed = CollectionEntry<'handed'>['data']
 
 /** The rows of a hand-over sheet whose readings after the work this page takes. */
 export const handedFor = async (readings: ReadonlySet<string>): Promise<Handed[]> =>

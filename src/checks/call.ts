@@ -2,12 +2,12 @@
 export interface Call {
   /** exports of the core (or, with their file, parts of it that are not exported) that give the value */
   core: readonly string[]
-  run: (input: never) => unknown
+  run: (input: unknown) => unknown
 }
 
 /** A call of core functions; the inputs come from a file, and a wrong one makes the core refuse. */
 export function call<Input>(core: readonly string[], run: (input: Input) => unknown): Call {
-  return { core, run }
+  return { core, run: (input) => run(input as Input) }
 }
 
 /** A slope by central differences, for where a published value is a peak. */

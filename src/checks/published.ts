@@ -1,53 +1,6 @@
 import { calls } from './calls.ts'
 import { inputToSI, inUnitOf, readPrinted } from './quantity.ts'
-import type { Given } from '../machine/given.ts'
-
-/** How far the published value was seen when the check was written down. */
-export type Provenance = 'printed' | 'public-text' | 'transcription' | 'memory' | 'practice'
-
-/** One published value: what it is, as printed with its unit, and how far a right answer may lie from it [that unit]. */
-export interface PublishedValue {
-  what: string
-  /** path into the call's result ("front", "M.0.1"); absent where the result is the value */
-  of?: string
-  is: string | number
-  tolerance: number
-  /** why the tolerance is that wide; absent: the check's own */
-  because?: string
-  /** "id/what" of the value of which this is another form (the other side of a symmetric matrix, the same number rounded): shown, not counted */
-  sameAs?: string
-}
-
-/** One call of the core, with the published values that it must reproduce. */
-export interface Check {
-  id: string
-  title: string
-  call: string
-  /** inputs by name, with units ("0.037 in") */
-  with?: Readonly<Record<string, unknown>>
-  expect: readonly PublishedValue[]
-  because?: string
-  source: string
-  where?: string
-  provenance: Provenance
-  note?: string
-  /** the calculator that answers this question; with `given`, its inputs for a link, in its own units */
-  calculator?: string
-  given?: Given
-  /** why it is shown and not counted, though it is computed and must hold */
-  uncounted?: Uncounted
-}
-
-/** Why a value is no outside value: worked out here by the source's formula; from an input that was worked out from the result; true of any numbers; a definition against itself. */
-export type Uncounted = 'evaluated' | 'round-trip' | 'theorem' | 'definition'
-
-/** One file of content/checks. */
-export interface CheckTopic {
-  topic: string
-  order: number
-  about: string
-  checks: readonly Check[]
-}
+import type { Check, CheckTopic, PublishedValue } from './schema.ts'
 
 /** A published value beside ours, both in the published unit. */
 export interface CheckedValue {
@@ -117,7 +70,7 @@ function runCheck(check: Check, seen: Set<string>): CheckResult {
   const answer =
     called === undefined
       ? new RangeError(`there is no call “${check.call}”`)
-      : attempt(() => called.run(input as never))
+      : attempt(() => called.run(input))
   const values = check.expect.map((value) => {
     const key = identity(check, input, value)
     const counted = check.uncounted === undefined && value.sameAs === undefined && !seen.has(key)

@@ -1,5 +1,6 @@
 import { allOf, applies } from './applies.ts'
 import type { Answers, When } from './applies.ts'
+import type { DangerText, PartWritten } from './schema.ts'
 
 /* A job as its data say it, made whole and joined with the procedures' own steps. Nothing here knows of files or pages. */
 
@@ -12,27 +13,8 @@ export interface JobText {
   initials: readonly string[]
 }
 
-export interface PartText {
-  id: string
-  title: string
-  visit: string
-  when?: When | undefined
-  /** where its steps need fewer than their whole procedure */
-  people?: number | undefined
-  order?: boolean | undefined
-  take: readonly { of: string; steps: readonly string[] }[]
-  gate?: GateText | undefined
-}
-
-export interface GateText {
-  id: string
-  verb: string
-  title: string
-  go: string
-  not: string
-  opens: readonly string[]
-  sign: readonly string[]
-}
+/** A part made whole: its stretch's title, steps and gate are its own. */
+export type PartText = Omit<PartWritten, 'use' | 'id' | 'title'> & { id: string; title: string }
 
 /** What a job reads of a procedure. */
 export interface ProcedureText<Step> {
@@ -46,12 +28,6 @@ export interface StepText {
   id: string
   do: string
   cautions: readonly string[]
-}
-
-export interface DangerText {
-  id: string
-  line: string
-  at: readonly { step: string; line: string; when?: When | undefined }[]
 }
 
 export interface Danger {

@@ -1,53 +1,8 @@
 import type { When } from './applies.ts'
-import type { GateText, JobText, PartText } from './job.ts'
+import type { JobText, PartText } from './job.ts'
+import type { ConditionText, JobWritten, PartWritten, SignoffText, StretchText } from './schema.ts'
 
 /* A job as it is written, made whole: stretches that several jobs share, and what holds for a step on every card. */
-
-/** A stretch of work that several jobs take. */
-export interface StretchText {
-  id: string
-  title: string
-  people?: number | undefined
-  take: PartText['take']
-  gate?: GateText | undefined
-}
-
-/** A part as a job writes it: its own, or a stretch by its id. What it takes itself comes after the stretch's steps. */
-export interface PartWritten {
-  use?: string | undefined
-  id?: string | undefined
-  title?: string | undefined
-  visit: string
-  when?: When | undefined
-  people?: number | undefined
-  order?: boolean | undefined
-  take: PartText['take']
-  gate?: GateText | undefined
-}
-
-export interface JobWritten {
-  asks: readonly string[]
-  /** answers that the job itself settles */
-  given: When
-  visits: JobText['visits']
-  parts: readonly PartWritten[]
-}
-
-/** The condition of steps, in words and as answers, on every card. */
-export interface ConditionText {
-  id: string
-  only: string
-  when: When
-  steps: readonly string[]
-}
-
-/** What a step is signed for with, on every card: the maker's torques, and initials. */
-export interface SignoffText {
-  /** "procedure/step" */
-  id: string
-  torques: readonly string[]
-  initials: boolean
-}
 
 /** What all jobs share. */
 export interface Shared {
@@ -55,6 +10,9 @@ export interface Shared {
   conditions: readonly ConditionText[]
   signoffs: readonly SignoffText[]
 }
+
+/** What of a job its steps follow from. */
+export type JobSteps = Pick<JobWritten, 'asks' | 'given' | 'visits' | 'parts'>
 
 function partWhole(part: PartWritten, stretches: readonly StretchText[]): PartText {
   const stretch = stretches.find(({ id }) => id === part.use)
@@ -84,7 +42,7 @@ function open(when: When, given: When): When | null {
 }
 
 /** A job with its stretches written out, and the conditions, torques and initials of the steps that it takes. */
-export function wholeJob(job: JobWritten, shared: Shared): JobText {
+export function wholeJob(job: JobSteps, shared: Shared): JobText {
   const { given } = job
   const conditions = shared.conditions.map((rule) => ({ ...rule, when: open(rule.when, given) }))
   const out = new Set(conditions.flatMap(({ when, steps }) => (when ? [] : steps)))

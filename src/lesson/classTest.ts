@@ -1,15 +1,6 @@
 import { randomStream } from '../core/index.ts'
 import { shuffled } from '../worksheet/shuffled.ts'
-
-/** One question of the test that a class takes before and after. */
-export interface TestQuestion {
-  id: string
-  /** in a few words, for lists */
-  about: string
-  ask: string
-  options: readonly { text: string; right?: boolean | undefined; idea?: string | undefined }[]
-  because: string
-}
+import type { TestQuestion } from './schema.ts'
 
 /** Form 1 is taken before the class, form 2 after it. */
 export const FORMS = [1, 2] as const

@@ -1,9 +1,4 @@
-/** One stretch of a lesson’s plan. */
-export interface Stretch {
-  minutes: number
-  title: string
-  text: string
-}
+import type { Stretch } from './schema.ts'
 
 /** Minutes that all stretches take. */
 export const minutesOf = (plan: readonly Stretch[]): number =>

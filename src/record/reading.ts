@@ -5,16 +5,11 @@ import { displayUnit } from '../units/choice.ts'
 import type { UnitChoice } from '../units/choice.ts'
 import { convert, units } from '../units/units.ts'
 import type { Unit } from '../units/units.ts'
+import type { ReadingText } from './procedureSchema.ts'
 
-/** A reading as a procedure declares it. `range` is in `unit`. */
-export interface ReadingSpec {
-  id: string
-  label: string
-  quantity: string
-  unit: string
-  range?: readonly [number, number] | undefined
-  repeat?: number | undefined
-  to?: { calculator: string; input: string } | undefined
+/** A reading as browsers need it, or a value that a reader sets beside a calculator. `range` is in `unit`. */
+export type ReadingSpec = Omit<ReadingText, 'hint' | 'quantity'> & {
+  quantity: ReadingText['quantity'] | 'share'
 }
 
 /** One box of a reading as the book keeps it: what was typed, in which unit, and its value in the reading's unit (null where it can't be read as a number in range). */

@@ -5,30 +5,12 @@ import type { Unit } from '../units/units.ts'
 import type { Book } from './book.ts'
 import { inUnit, takenMean } from './carry.ts'
 import type { Taken } from './carry.ts'
+import type { ResultWritten, Source } from './resultSchema.ts'
 
 /* What readings come to: which of them make which input of which calculator is data, and the calculator does the rest. */
 
-/** Where an input comes from: a reading's mean, the mean of several, one less another, the ratio of two such differences, or rows of a table. */
-export type Source =
-  | string
-  | { mean: readonly string[] }
-  | { less: readonly [string, string]; from?: number | undefined }
-  | { ratio: readonly [readonly [string, string], readonly [string, string]] }
-  | { rows: readonly (readonly [string, string])[]; give?: string | undefined }
-
 /** A result that a step shows. */
-export interface ResultSpec {
-  id: string
-  label: string
-  calculator: string
-  inputs: Readonly<Record<string, Source>>
-  /** inputs that are used where they were read */
-  maybe: Readonly<Record<string, Source>>
-  /** inputs that the result does not hang on, or that a convention sets */
-  given: Given
-  /** outputs in sight; `with` an input of `maybe` only where that was read */
-  shows: readonly { output: string; with?: string | undefined }[]
-}
+export type ResultSpec = Omit<ResultWritten, 'at'>
 
 interface Value {
   value: number

@@ -61,12 +61,18 @@ export function displayDigits(digits: number, unit: Unit, shown: Unit): number {
 
 /** Reads a stored choice, keeping only what is known; anything else falls back to metric. */
 export function readUnitChoice(stored: unknown): UnitChoice {
-  const choice: Record<string, string> = { ...METRIC }
   if (typeof stored !== 'object' || stored === null) return METRIC
-  for (const [quantity, options] of Object.entries(unitOptions)) {
+  const chosen = <K extends keyof UnitChoice>(quantity: K): UnitChoice[K] => {
     const value: unknown = Reflect.get(stored, quantity)
-    if (typeof value === 'string' && (options as readonly string[]).includes(value))
-      choice[quantity] = value
+    return unitOptions[quantity].find((option) => option === value) ?? METRIC[quantity]
   }
-  return choice as unknown as UnitChoice
+  return {
+    length: chosen('length'),
+    force: chosen('force'),
+    rate: chosen('rate'),
+    mass: chosen('mass'),
+    pressure: chosen('pressure'),
+    temperature: chosen('temperature'),
+    speed: chosen('speed'),
+  }
 }

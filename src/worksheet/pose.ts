@@ -4,7 +4,8 @@ import { evaluate } from '../machine/evaluate.ts'
 import type { Given } from '../machine/given.ts'
 import type { Exercise } from '../machine/question.ts'
 import { isNumber } from '../machine/statement.ts'
-import type { QuantityOutput } from '../machine/statement.ts'
+import type { CardStatement, QuantityOutput } from '../machine/statement.ts'
+import type { InputOf, OutputOf } from '../machine/values.ts'
 import { displayDigits, displayUnit } from '../units/choice.ts'
 import type { UnitChoice } from '../units/choice.ts'
 import { units } from '../units/units.ts'
@@ -107,7 +108,8 @@ export function poseQuestion(
     if (now === null || right === null) continue
     const wrong = exercise.wrong.map(({ idea, answer }) => ({
       idea,
-      si: answer(now.input as never, now.output as never),
+      // the state is one of the exercise's own calculator
+      si: answer(now.input as InputOf<CardStatement>, now.output as OutputOf<CardStatement>),
     }))
     const options = optionsOf(right, wrong, (si) => writeAnswer(si, output, choice), {
       random,

@@ -1,4 +1,6 @@
 import { isNumber } from '../../src/machine/statement.ts'
+import type { CardStatement } from '../../src/machine/statement.ts'
+import type { InputOf, OutputOf } from '../../src/machine/values.ts'
 import { describe, expect, test } from 'vitest'
 import type { Given } from '../../src/machine/given.ts'
 import type { Exercise } from '../../src/machine/question.ts'
@@ -58,7 +60,10 @@ describe.each(loaded)('questions of %s', (_id, definition, exercises) => {
         expect(exercise.question(given, write)).toContain('?')
         expect(exercise.question(given, write)).not.toMatch(/undefined|NaN|null/)
         for (const { idea, answer } of exercise.wrong) {
-          const wrong = answer(now!.input as never, now!.output as never)
+          const wrong = answer(
+            now!.input as InputOf<CardStatement>,
+            now!.output as OutputOf<CardStatement>,
+          )
           expect(Number.isFinite(wrong), `${idea}: ${JSON.stringify(given)}`).toBe(true)
           if (Math.abs(wrong - right!) < alike) same.set(idea, (same.get(idea) ?? 0) + 1)
         }

@@ -4,7 +4,8 @@ import { parse } from 'yaml'
 import { givenProblems } from '../../src/build/prose/given.ts'
 import { calls } from '../../src/checks/calls.ts'
 import { inputToSI, readPrinted } from '../../src/checks/quantity.ts'
-import { runChecks, type Check, type CheckTopic } from '../../src/checks/published.ts'
+import { runChecks } from '../../src/checks/published.ts'
+import type { Check, CheckTopic } from '../../src/checks/schema.ts'
 import { isCalculatorId, loadCalculator } from '../../src/calculators/index.ts'
 
 const root = new URL('../../content/', import.meta.url)

@@ -1,22 +1,12 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import path from 'node:path'
 import { parse } from 'yaml'
+import { procedure } from '../../src/record/procedureSchema.ts'
+import type { ProcedureWritten } from '../../src/record/procedureSchema.ts'
 
-/** What the tests of content read of a procedure. */
-export interface ProcedureText {
+/** A procedure as its schema reads it. */
+export interface ProcedureText extends ProcedureWritten {
   id: string
-  title: string
-  order: number
-  next?: string
-  skip?: string
-  skipTo?: string
-  readings?: { id: string; label: string; quantity: string; unit?: string; range?: [number, number]; to?: { calculator: string; input: string } }[]
-  before?: string[]
-  stop?: string[]
-  tools: string[]
-  steps: { id: string; do: string; detail?: string; hazards: string[]; cautions: string[]; readings: string[]; picture?: string }[]
-  related?: { chapters?: string[]; calculators?: string[] }
-  sources?: string[]
 }
 
 export interface Entry {
@@ -43,5 +33,5 @@ export function listed(file: string): Record<string, unknown>[] {
 
 export const procedures = (): ProcedureText[] =>
   entries('procedures')
-    .map(({ id, data }) => ({ id, ...data }) as unknown as ProcedureText)
+    .map(({ id, data }) => ({ id, ...procedure.parse(data) }))
     .sort((a, b) => a.order - b.order)

@@ -3,37 +3,28 @@ import { applies, UNKNOWN } from '../../src/jobs/applies.ts'
 import type { Answers, When } from '../../src/jobs/applies.ts'
 import { laidOut, partsOf } from '../../src/jobs/job.ts'
 import { wholeJob } from '../../src/jobs/whole.ts'
-import type { JobWritten, Shared } from '../../src/jobs/whole.ts'
-import type { DangerText, JobPart, JobText, ProcedureText as Read } from '../../src/jobs/job.ts'
+import type { Shared } from '../../src/jobs/whole.ts'
+import type { JobPart, JobText } from '../../src/jobs/job.ts'
+import { ask, condition, danger, job, signoff, stretch } from '../../src/jobs/schema.ts'
+import type { AskText } from '../../src/jobs/schema.ts'
 import { entries, listed, procedures } from './entries.ts'
 import type { ProcedureText } from './entries.ts'
 
 /* The job cards over their data, for every combination of answers. */
 
 type Step = ProcedureText['steps'][number]
-interface Ask {
-  id: string
-  options: { id: string }[]
-}
-interface Written extends JobWritten {
-  stops: Record<string, Record<string, string>>
-  list: unknown[]
-}
-
-const asks = listed('asks.yaml') as unknown as Ask[]
-const lines = (listed('dangers.yaml') as unknown as DangerText[]).map((line) => ({ ...line, at: line.at ?? [] }))
-const taking = <Part extends { take?: unknown }>(part: Part) => ({ ...part, take: part.take ?? [] })
+const asks = listed('asks.yaml').map((each) => ask.parse(each))
+const lines = listed('dangers.yaml').map((each) => danger.parse(each))
 const shared: Shared = {
-  stretches: (listed('stretches.yaml') as unknown as Shared['stretches']).map(taking),
-  conditions: listed('conditions.yaml') as unknown as Shared['conditions'],
-  signoffs: (listed('signoffs.yaml') as unknown as Shared['signoffs']).map((each) => ({ ...each, torques: each.torques ?? [], initials: each.initials ?? false })),
+  stretches: listed('stretches.yaml').map((each) => stretch.parse(each)),
+  conditions: listed('conditions.yaml').map((each) => condition.parse(each)),
+  signoffs: listed('signoffs.yaml').map((each) => signoff.parse(each)),
 }
-const texts = procedures() as unknown as Read<Step>[]
+const texts = procedures()
 const covers = new Map(entries('cautions').map(({ id, data }) => [id, data['covers'] as string[]]))
 const jobs = entries('jobs').map(({ id, data }) => {
-  const written = data as unknown as Written
-  const text = wholeJob({ ...written, given: written.given ?? {}, parts: written.parts.map(taking) }, shared)
-  return { id, text, stops: written.stops, list: written.list }
+  const written = job.parse(data)
+  return { id, text: wholeJob(written, shared), stops: written.stops, list: written.list, parts: written.parts }
 })
 const parts = new Map(jobs.map(({ id, text }) => [id, partsOf(text, texts, lines)]))
 const everyStep = new Set(texts.flatMap(({ id, steps }) => steps.map((step) => `${id}/${step.id}`)))
@@ -45,13 +36,13 @@ const whensOf = (text: JobText): (When | undefined)[] => {
 }
 
 /** Questions on which a condition of this job hangs: the others change no step. */
-function decisive(text: JobText): Ask[] {
+function decisive(text: JobText): AskText[] {
   const named = new Set(whensOf(text).flatMap((when) => Object.keys(when ?? {})))
   return asks.filter(({ id }) => text.asks.includes(id) && named.has(id))
 }
 
 /** A question's answers, one of those that mean the same to every condition; left open means the same as "I don't know". */
-function distinct(text: JobText, ask: Ask): string[] {
+function distinct(text: JobText, ask: AskText): string[] {
   const whens = whensOf(text)
   const meaning = (answer: string): string => whens.map((when) => Number(applies(when && ask.id in when ? { [ask.id]: when[ask.id]! } : undefined, { [ask.id]: answer }))).join('')
   return [...new Map([UNKNOWN, ...ask.options.map(({ id }) => id)].map((answer) => [meaning(answer), answer])).values()]
@@ -159,7 +150,7 @@ test('conditions name questions and answers that exist, and jobs take every stre
   const whens = [...shared.conditions.map(({ when }) => when), ...jobs.flatMap(({ text }) => whensOf(text))]
   const wrong = whens.flatMap((when) => Object.entries(when ?? {}).flatMap(([ask, wanted]) => wanted.filter((answer) => !asks.find((each) => each.id === ask)?.options.some((option) => option.id === answer)).map((answer) => `${ask}: ${answer}`)))
   expect(wrong).toEqual([])
-  const used = entries('jobs').flatMap(({ data }) => (data as unknown as Written).parts.map(({ use }) => use))
+  const used = jobs.flatMap((each) => each.parts.map(({ use }) => use))
   expect(shared.stretches.filter(({ id }) => !used.includes(id)).map(({ id }) => id)).toEqual([])
 })
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { minutesOf } from '../../src/lesson/plan.ts'
-import type { Stretch } from '../../src/lesson/plan.ts'
+import type { Stretch } from '../../src/lesson/schema.ts'
 import { stillNames } from '../../src/drawing/stills.ts'
 import { entries, listed } from './entries.ts'
 

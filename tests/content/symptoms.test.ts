@@ -1,22 +1,12 @@
 import { describe, expect, test } from 'vitest'
+import { symptom } from '../../src/build/symptomSchema.ts'
 import { stillNames } from '../../src/drawing/stills.ts'
 import { isCalculatorId } from '../../src/calculators/index.ts'
 import { listed, procedures } from './entries.ts'
 
 /* What is felt, and where it leads: to the step that tests it, past a stop, with the folk remedy answered. */
 
-interface Symptom {
-  id: string
-  feel: string
-  also: string[]
-  picture: string
-  told?: { says: string; answer: string; calculator?: string }[]
-  causes: { cause: string; measure: string; shows: string; procedure?: string; step?: string; calculator?: string }[]
-  cautions: string[]
-  stop: string
-}
-
-const symptoms = listed('symptoms.yaml') as unknown as Symptom[]
+const symptoms = listed('symptoms.yaml').map((each) => symptom.parse(each))
 const steps = new Map(procedures().map(({ id, steps: own }) => [id, own.map((step) => step.id)]))
 
 test('are those that people come with', () => {
@@ -26,7 +16,7 @@ test('are those that people come with', () => {
   expect(new Set(symptoms.map(({ id }) => id)).size).toBe(symptoms.length)
 })
 
-describe.each(symptoms)('$id', ({ also, picture, told = [], causes, cautions, stop }) => {
+describe.each(symptoms)('$id', ({ also, picture, told, causes, cautions, stop }) => {
   test('leads each cause to a step that exists, or to a calculator', () => {
     const lost = causes.filter(({ procedure, step, calculator }) => (procedure === undefined ? calculator === undefined || !isCalculatorId(calculator) : !steps.get(procedure)?.includes(step ?? '')))
     // sitting on another seat is no procedure of this site

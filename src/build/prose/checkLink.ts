@@ -1,4 +1,4 @@
-import type { Check } from '../../checks/published.ts'
+import type { Check } from '../../checks/schema.ts'
 import type { BikeSheets } from '../../bikes/sheet.ts'
 import { defaultsOf } from '../../machine/evaluate.ts'
 import { isCalculatorId, loadCalculator } from '../../calculators/index.ts'

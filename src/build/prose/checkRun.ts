@@ -1,5 +1,5 @@
 import { getCollection } from 'astro:content'
-import { runChecks, type CheckRun, type CheckTopic } from '../../checks/published.ts'
+import { runChecks, type CheckRun } from '../../checks/published.ts'
 
 let run: Promise<CheckRun> | null = null
 
@@ -11,7 +11,7 @@ export function outsideChecks(): Promise<CheckRun> {
 
 async function runAll(): Promise<CheckRun> {
   const [topics, sources] = await Promise.all([getCollection('checks'), getCollection('sources')])
-  const result = runChecks(topics.map(({ data }) => data as CheckTopic))
+  const result = runChecks(topics.map(({ data }) => data))
   const known = new Set(sources.map(({ id }) => id))
   const strays = topics.flatMap(({ data }) =>
     data.checks

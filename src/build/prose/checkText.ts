@@ -1,4 +1,5 @@
-import type { CheckedValue, Provenance, Uncounted } from '../../checks/published.ts'
+import type { CheckedValue } from '../../checks/published.ts'
+import type { Provenance, Uncounted } from '../../checks/schema.ts'
 
 /** How far the published value was seen, in words. */
 export const PROVENANCE: Record<Provenance, string> = {

@@ -1,13 +1,8 @@
 import { loadCalculator } from '../../calculators/index.ts'
 import { loadBikes } from './bikes.ts'
 import { computeValue } from './value.ts'
-import type { ShownValue, ValueRequest } from './value.ts'
-
-/** A fact of the story as content/story.yaml has it. */
-export interface Fact extends ValueRequest {
-  calculator: string
-  size: boolean
-}
+import type { Fact } from './storySchema.ts'
+import type { ShownValue } from './value.ts'
 
 /** The number of a fact of the story, metric and imperial. */
 export async function storyValue({ calculator, size, ...request }: Fact): Promise<ShownValue> {

@@ -11,7 +11,8 @@ import type { ViewName } from '../../drawing/View.tsx'
 type State = FigureProps<typeof springTest, Picture>['now']
 
 type Miss = readonly [length: number, force: number, miss: number]
-const missesOf = ({ output }: State): Miss[] => output.misses.map((row) => row as unknown as Miss)
+const missesOf = ({ output }: State): Miss[] =>
+  output.misses.map(([length, force, miss]) => [Number(length), Number(force), Number(miss)])
 
 /** The 95 % band of the fitted line, where the readings say something of it. */
 function bandOf({ picture }: State): Band[] {

@@ -109,7 +109,7 @@ const CASES: readonly WholeBikeCase[] = [
   {
     ...STANCE,
     given: { situation: 'leaning', lean: 30, rider: 80, forkPreloadChange: 5, tubeRaise: 8 },
-    fitted: ({ fork }) => ({ forkPreload: (fork.preload + 5) * MM, tubeRaise: 8 * MM }),
+    fitted: ({ fork }) => ({ forkPreload: fork.preload + 5 * MM, tubeRaise: 8 * MM }),
     loadCase: (spec) => ({ payload: aboard(spec, RIDER), lean: Math.PI / 6 }),
   },
   {
@@ -127,9 +127,9 @@ const CASES: readonly WholeBikeCase[] = [
     loadCase: carrying(RIDER),
     fitted: ({ fork, frontRadius }) =>
       ({
-        preload: { forkPreload: (fork.preload + 8) * MM },
+        preload: { forkPreload: fork.preload + 8 * MM },
         tubes: { tubeRaise: 8 * MM },
-        tyre: { frontRadius: (frontRadius + 8) * MM },
+        tyre: { frontRadius: frontRadius + 8 * MM },
       })[by],
     outputs: (...told) => ({ ...only(...STANDING)(told[0]), ...exposed(...told) }),
   })),
