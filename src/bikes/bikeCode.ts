@@ -43,7 +43,8 @@ function put<T extends object>(
   return inner && { ...sheet, [first]: inner }
 }
 
-function sheetOf(code: string, sheets: BikeSheets): BikeSheet | null {
+/** The sheet of a bike's text, be it an invented one's id; null where it is none. */
+export function sheetOfCode(code: string, sheets: BikeSheets): BikeSheet | null {
   if (Object.hasOwn(sheets, code)) return sheets[code]!
   const read = readBikeCode(code, Object.keys(sheets))
   let sheet = read && { ...sheets[read.like]!, id: code, name: 'My bike' }
@@ -52,30 +53,15 @@ function sheetOf(code: string, sheets: BikeSheets): BikeSheet | null {
   return sheet
 }
 
-/** One bike, as its sheet has it and in SI. */
-interface Read {
-  sheet: BikeSheet
-  spec: BikeSpec
-}
+const known = new WeakMap<object, Map<string, BikeSpec | null>>()
 
-const known = new WeakMap<object, Map<string, Read | null>>()
-
-/** Each bike is read and turned to SI once. */
-function readOnce(code: string, sheets: BikeSheets): Read | null {
-  const found = known.get(sheets) ?? new Map<string, Read | null>()
+/** The bike of a text in SI, turned once; null where it is none. Whether its figures can go with one another shows when it is computed with. */
+export function bikeOfCode(code: string, sheets: BikeSheets): BikeSpec | null {
+  const found = known.get(sheets) ?? new Map<string, BikeSpec | null>()
   known.set(sheets, found)
-  const before = found.get(code)
-  if (before !== undefined) return before
-  const sheet = sheetOf(code, sheets)
-  const read = sheet && { sheet, spec: inSI(sheet) }
-  found.set(code, read)
-  return read
+  if (!found.has(code)) {
+    const sheet = sheetOfCode(code, sheets)
+    found.set(code, sheet && inSI(sheet))
+  }
+  return found.get(code) ?? null
 }
-
-/** The sheet of a bike's text, be it an invented one's id; null where it is none. */
-export const sheetOfCode = (code: string, sheets: BikeSheets): BikeSheet | null =>
-  readOnce(code, sheets)?.sheet ?? null
-
-/** The bike of a text in SI; null where it is none. Whether its figures can go with one another shows when it is computed with. */
-export const bikeOfCode = (code: string, sheets: BikeSheets): BikeSpec | null =>
-  readOnce(code, sheets)?.spec ?? null

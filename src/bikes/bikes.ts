@@ -37,15 +37,11 @@ export function forkOf(spec: BikeSpec, fitted: Fitted = {}): Fork {
 
 /** The rear suspension [SI] with what is fitted. */
 export function rearOf({ rear }: BikeSpec, fitted: Fitted = {}): Rear {
-  const { travel, shocks, springRate, preload, gasForce, motionRatio, friction } = rear
+  const { springRate, preload, ...rest } = rear
   return {
-    travel,
-    shocks,
+    ...rest,
     spring: [{ rate: fitted.rearRate ?? springRate }],
     preload: fitted.rearPreload ?? preload,
-    gasForce,
-    motionRatio,
-    friction,
   }
 }
 

@@ -10,7 +10,8 @@ type UnitsOf<T> = {
     : UnitsOf<NonNullable<T[K]>>
 }
 
-const place = { x: 'mm', z: 'mm', mass: 'kg' } as const
+const point = { x: 'mm', z: 'mm' } as const
+const place = { ...point, mass: 'kg' } as const
 const sagWindow = { static: '%', rider: '%' } as const
 
 /** What each number of a bike's sheet is written in. A number of the schema that is missing here fails the type check. */
@@ -21,7 +22,7 @@ export const SHEET_UNITS = {
   forkOffset: 'mm',
   frontRadius: 'mm',
   rearRadius: 'mm',
-  pivot: { x: 'mm', z: 'mm' },
+  pivot: point,
   mass: 'kg',
   frontShare: '%',
   centreOfGravityHeight: 'mm',
@@ -63,15 +64,15 @@ export interface BikeSpec extends Written {
 
 type Units = Unit | { readonly [key: string]: Units }
 
+/** Numbers by their unit, all under them likewise; what has no unit stays as it is. */
 function converted(value: unknown, units: Units | undefined): unknown {
   if (units === undefined || value === undefined) return value
-  if (typeof units === 'string') {
-    if (Array.isArray(value)) return value.map((each) => converted(each, units))
-    return typeof value === 'number' ? toSI(value, units) : value
-  }
-  return Object.fromEntries(
-    Object.entries(value as object).map(([key, each]) => [key, converted(each, units[key])]),
-  )
+  if (Array.isArray(value)) return value.map((each) => converted(each, units))
+  return typeof units === 'string'
+    ? toSI(Number(value), units)
+    : Object.fromEntries(
+        Object.entries(value as object).map(([key, each]) => [key, converted(each, units[key])]),
+      )
 }
 
 /** A sheet turned to SI: the one place where a bike changes units. */

@@ -62,17 +62,9 @@ export function displayDigits(digits: number, unit: Unit, shown: Unit): number {
 /** Reads a stored choice, keeping only what is known; anything else falls back to metric. */
 export function readUnitChoice(stored: unknown): UnitChoice {
   if (typeof stored !== 'object' || stored === null) return METRIC
-  const chosen = <K extends keyof UnitChoice>(quantity: K): UnitChoice[K] => {
-    const value: unknown = Reflect.get(stored, quantity)
-    return unitOptions[quantity].find((option) => option === value) ?? METRIC[quantity]
-  }
-  return {
-    length: chosen('length'),
-    force: chosen('force'),
-    rate: chosen('rate'),
-    mass: chosen('mass'),
-    pressure: chosen('pressure'),
-    temperature: chosen('temperature'),
-    speed: chosen('speed'),
-  }
+  const choice = { ...METRIC }
+  for (const [quantity, options] of Object.entries(unitOptions))
+    for (const option of options)
+      if (Reflect.get(stored, quantity) === option) Object.assign(choice, { [quantity]: option })
+  return choice
 }

@@ -57,7 +57,7 @@ const ALLOWED: Record<string, readonly string[]> = {
   pages: ['calculators', 'drawing', 'machine', 'bikes', 'checks', 'record', 'jobs', 'worksheet', 'lesson', 'search', 'build', 'site.ts', 'base.ts', 'styles', 'layouts', 'content.config.ts', 'components/calculator', 'components/prose', 'components/procedure', 'components/record', 'components/job', 'components/lesson', 'components/worksheet'],
   'base.ts': [],
   'site.ts': ['base.ts'],
-  'content.config.ts': [],
+  'content.config.ts': ['bikes', 'checks', 'record', 'jobs', 'lesson', 'build'],
   styles: [],
 }
 
