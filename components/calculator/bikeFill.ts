@@ -1,3 +1,4 @@
+import { dayOf, formatDay } from '../../src/units/words.ts'
 import { filledBy } from '../../src/bikes/figuresFor.ts'
 import type { Whose } from '../../src/bikes/figuresFor.ts'
 import { bikeCode } from '../../src/bikes/ownBike.ts'
@@ -14,13 +15,9 @@ import type { Origin } from './stand.ts'
 
 /* A card's values from a reader's bike, each with where it comes from. */
 
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
-
 /** "measured 12 Mar": how a figure is known, and since when. */
-export function sourceText({ from, date }: Figure): string {
-  const [, month, day] = date.split('-').map(Number)
-  return `${from} ${day} ${MONTHS[(month ?? 1) - 1]}`
-}
+export const sourceText = ({ from, date }: Figure): string =>
+  `${from} ${formatDay(dayOf(date), 'ofYear')}`
 
 /** "middleweight roadster": an invented bike in running text. */
 export const standInName = ({ name }: BikeSheet): string =>

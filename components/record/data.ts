@@ -1,3 +1,4 @@
+import { dayOf, formatDay } from '../../src/units/words.ts'
 import type { BikeSheets } from '../../src/bikes/sheet.ts'
 import type { Taken } from '../../src/record/carry.ts'
 
@@ -26,12 +27,7 @@ export const procedureTitle = ({ procedures }: PageData, id: string): string =>
 export const standInName = ({ bikes }: PageData, id: string): string =>
   (bikes[id]?.name ?? id).replace(/ \(invented\)$/, '').toLowerCase()
 
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec']
-
 /** "12 Mar 2026" of an ISO date. */
-export function dayText(iso: string): string {
-  const [year = '', month = '', day = ''] = iso.split('-')
-  return `${Number(day)} ${MONTHS[Number(month) - 1] ?? month} ${year}`
-}
+export const dayText = (iso: string): string => formatDay(dayOf(iso), 'short')
 
 export const today = (): string => new Date().toISOString().slice(0, 10)

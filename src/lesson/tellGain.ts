@@ -1,6 +1,7 @@
+import { formatNumber } from '../units/say.ts'
 import type { Gain } from './gain.ts'
 
-const number = (value: number): string => value.toFixed(1).replace('-', '−')
+const number = (value: number): string => formatNumber(value, 1)
 
 /** Up to here the interval of a mean is wider than what two classes usually differ by. */
 const FEW = 24

@@ -1,8 +1,9 @@
+import { formatNumber } from '../units/say.ts'
 import type { Spread } from './spread.ts'
 
 const RANGE = 2
 
-const number = (value: number): string => value.toFixed(RANGE)
+const number = (value: number): string => formatNumber(value, RANGE)
 
 /** How far readings scatter, by what makes them. */
 function tellScatter({ study, readersAlone, repeats }: Spread): string[] {
@@ -17,7 +18,7 @@ function tellScatter({ study, readersAlone, repeats }: Spread): string[] {
   const share = variance.total === 0 ? 0 : (100 * variance.gauge) / variance.total
   return [
     ...told,
-    `From bike to bike they differ by ${number(Math.sqrt(variance.part))}. Readers and repeats together make ${share.toFixed(0)} % of the whole variance.`,
+    `From bike to bike they differ by ${number(Math.sqrt(variance.part))}. Readers and repeats together make ${formatNumber(share, 0)} % of the whole variance.`,
   ]
 }
 

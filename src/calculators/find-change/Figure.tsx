@@ -1,3 +1,4 @@
+import { listAll, listAny } from '../../units/words.ts'
 import type statement from './statement.ts'
 import type { Picture, ToldAim, ToldWay } from './picture.ts'
 import {
@@ -154,10 +155,6 @@ interface WayProps {
   meets: boolean
 }
 
-/** "a, b or c" */
-const either = (words: readonly string[]): string =>
-  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)!}`
-
 /** Which aim fails by how much, and what would have to be allowed. */
 function NoWay({ picture, say }: { picture: Picture; say: Say }) {
   const [nearest] = picture.ways
@@ -167,8 +164,8 @@ function NoWay({ picture, say }: { picture: Picture; say: Say }) {
   return (
     <p class="ways-none" data-none>
       <b>No way meets every aim.</b>
-      {fails.length > 0 && ` The nearest leaves ${fails.join(' and ')}.`}
-      {help.length > 0 && ` Allow ${either(help)}, and one does.`}
+      {fails.length > 0 && ` The nearest leaves ${listAll(fails)}.`}
+      {help.length > 0 && ` Allow ${listAny(help)}, and one does.`}
       {picture.done &&
         help.length === 0 &&
         ' No single thing more would do it: widen the window that matters least.'}
@@ -182,7 +179,7 @@ function Rests({ picture, say }: { picture: Picture; say: Say }) {
   return (
     <>
       {unmeasured.length > 0 &&
-        `No way ${either(unmeasured.map((gap) => UNMEASURED_WORDS[gap]))}. `}
+        `No way ${listAny(unmeasured.map((gap) => UNMEASURED_WORDS[gap]))}. `}
       {fitted && 'The bike is fitted to the sags that were measured. '}
       {apart.length > 0 &&
         `Something is off: ${apart.map((sag) => apartWords(sag, say)).join('; ')}. Measure again before you trust a way. `}

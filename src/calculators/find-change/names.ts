@@ -1,3 +1,4 @@
+import { counted, plural } from '../../units/words.ts'
 import { motionRatioAt } from '../../bikes/aboard.ts'
 import type { AimId, LeftOut, MeanId } from '../../core/index.ts'
 import type { Say } from '../../units/say.ts'
@@ -143,7 +144,7 @@ export function changeWords(
 function turnWords(turns: number): string {
   const quarters = Math.round(Math.abs(turns) * 4)
   const count = (quarters / 4).toFixed(quarters % 4 === 0 ? 0 : quarters % 2 === 0 ? 1 : 2)
-  return `${count} ${quarters === 4 ? 'turn' : 'turns'}`
+  return `${count} ${plural(quarters / 4, 'turn')}`
 }
 
 type Gaps = Pick<Values, 'forkAdjuster' | 'frontGap' | 'rearGap' | 'bike'>
@@ -218,7 +219,5 @@ export function chanceWords({ chance, after, plusMinus, low, high }: ToldAim): s
   if (!straddles(low) && !straddles(high)) return null
   const tenths = Math.round(10 * chance)
   if (tenths === 0) return 'met less than once in 20'
-  return tenths === 10
-    ? 'met 19 times in 20 or more'
-    : `met about ${tenths} ${tenths === 1 ? 'time' : 'times'} in 10`
+  return tenths === 10 ? 'met 19 times in 20 or more' : `met about ${counted(tenths, 'time')} in 10`
 }

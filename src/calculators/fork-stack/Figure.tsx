@@ -1,3 +1,4 @@
+import { formatNumber } from '../../units/say.ts'
 import type { Say } from '../../units/say.ts'
 import type forkStack from './statement.ts'
 import type { Picture } from './solve.ts'
@@ -193,7 +194,7 @@ export default function ForkStackFigure({
             ? `The stack is too short: the spring stands free, ${length(-now.picture.preload)} from it. `
             : `The cap holds the spring ${length(now.picture.preload)} shorter than it is free. `}
           The leg lies on its side; the dotted line is the cap’s seat. Lengths to scale; widths{' '}
-          {wider.toFixed(1)} times as large.
+          {formatNumber(wider, 1)} times as large.
         </figcaption>
       </figure>
     </View>

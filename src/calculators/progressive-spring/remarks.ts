@@ -1,3 +1,4 @@
+import { listAll } from '../../units/words.ts'
 import { defineRemarks, type Remark, type RemarkContext } from '../../machine/remark.ts'
 import type { Interval } from '../../units/interval.ts'
 import { ends, exists, isInterval, negated } from '../../units/interval.ts'
@@ -52,14 +53,9 @@ function stopped({ input, output, say }: Context): Remark[] {
   ]
 }
 
+/** The first name opens the sentence. */
 const listOf = ([first = '', ...rest]: readonly string[]): string =>
-  [
-    first,
-    ...rest.map(
-      (name, place) =>
-        `${place === rest.length - 1 ? ' and ' : ', '}${name.charAt(0).toLowerCase()}${name.slice(1)}`,
-    ),
-  ].join('')
+  listAll([first, ...rest.map((name) => `${name.charAt(0).toLowerCase()}${name.slice(1)}`)])
 
 function place(context: Context): Remark[] {
   const { output, say } = context

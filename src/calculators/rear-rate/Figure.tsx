@@ -1,3 +1,4 @@
+import { formatNumber } from '../../units/say.ts'
 import type rearRate from './statement.ts'
 import type { Picture } from './solve.ts'
 import type { Interval } from '../../units/interval.ts'
@@ -98,7 +99,7 @@ function Leverage({ now, before, say, prefix }: Props) {
     <Chart
       prefix={`${prefix}-ratio`}
       say={say}
-      takeaway={`${name}, ${first.toFixed(3)} at full extension and ${last.toFixed(3)} at full travel.`}
+      takeaway={`${name}, ${formatNumber(first, 3)} at full extension and ${formatNumber(last, 3)} at full travel.`}
       caption={
         Math.abs(last - first) < 1e-9
           ? 'The same ratio all the way: a straight spring stays straight at the wheel.'
@@ -125,8 +126,8 @@ function Leverage({ now, before, say, prefix }: Props) {
         columns: ['Travel', 'Motion ratio', 'Leverage'],
         rows: every(now.picture.ratio, 7).map(([x, m]) => [
           say.quantity(x, 'mm', 0),
-          m.toFixed(3),
-          (1 / m).toFixed(2),
+          formatNumber(m, 3),
+          formatNumber(1 / m, 2),
         ]),
       }}
     />

@@ -1,3 +1,4 @@
+import { formatNumber } from '../../units/say.ts'
 import type steeringModes from './statement.ts'
 import type { Picture } from './solve.ts'
 import { placeOnChart } from '../../drawing/handles.ts'
@@ -53,7 +54,7 @@ function pointsOf({ input, output }: State, as: 'now' | 'before', { say }: Props
 /** Where the growth of a curve stands at a speed. */
 function at(points: readonly XY[], speed: number): string {
   const near = points.filter(([x]) => Math.abs(x - speed) < 0.051)[0]
-  return near ? near[1].toFixed(2).replace('-', '−') : '—'
+  return near ? formatNumber(near[1], 2) : '—'
 }
 
 /** Growth of each motion against speed: above the line it grows, below it dies out. */
