@@ -17,18 +17,16 @@ export interface Aboard {
   luggage?: number
 }
 
+const PARTS = ['rider', 'passenger', 'luggage'] as const
+
 /** Rider, passenger and luggage [kg] at the places where they sit on this bike [m, datum frame]. */
-export function aboard(
+export const aboard = (
   spec: BikeSpec,
-  { rider = 0, passenger = 0, luggage = 0 }: Aboard,
-): { part: Part; mass: number; x: number; z: number }[] {
-  const all = [
-    { part: 'rider' as const, ...payloadOf(spec.rider, rider) },
-    { part: 'passenger' as const, ...payloadOf(spec.passenger, passenger) },
-    { part: 'luggage' as const, ...payloadOf(spec.luggage, luggage) },
-  ]
-  return all.filter(({ mass }) => mass > 0)
-}
+  masses: Aboard,
+): { part: Part; mass: number; x: number; z: number }[] =>
+  PARTS.map((part) => ({ part, ...payloadOf(spec[part], masses[part] ?? 0) })).filter(
+    ({ mass }) => mass > 0,
+  )
 
 /** The bike with its rake and wheelbase quoted at other travels [m] than its sheet's; undefined keeps the bike's own. */
 export function quotedAs(spec: BikeSpec, frontTravel?: number, rearTravel?: number): BikeSpec {

@@ -86,12 +86,11 @@ function standardBike(spec: BikeSpec): Bike {
       centreOfGravityHeight: spec.centreOfGravityHeight,
     }
     const bike = bikeFromScales({ ...parts, reading })
-    const settled = solveStance(bike, {})
+    const { frontTravel, rearTravel } = solveStance(bike, {})
     const moved =
-      Math.abs(settled.frontTravel - travels.frontTravel) +
-      Math.abs(settled.rearTravel - travels.rearTravel)
+      Math.abs(frontTravel - travels.frontTravel) + Math.abs(rearTravel - travels.rearTravel)
     if (moved < 1e-12 || step === 40) return bike
-    travels = { frontTravel: settled.frontTravel, rearTravel: settled.rearTravel }
+    travels = { frontTravel, rearTravel }
   }
 }
 

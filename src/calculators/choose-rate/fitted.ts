@@ -8,7 +8,7 @@ import {
   withSprings,
 } from '../../core/index.ts'
 import type { Bike, LoadCase } from '../../core/index.ts'
-import { bikeOf, payloadOf } from '../../bikes/bikes.ts'
+import { bikeOf } from '../../bikes/bikes.ts'
 import type { BikeSpec } from '../../bikes/inSI.ts'
 import { measured } from '../../machine/measured.ts'
 import type { InputOf } from '../../machine/values.ts'
@@ -48,7 +48,7 @@ export interface Springs {
 
 function caseOf(input: Values, spec: BikeSpec, mass: number): LoadCase {
   const share = input.riderShare ?? spec.rider.x / spec.wheelbase
-  return { payload: [{ ...payloadOf(spec.rider, mass), x: share * spec.wheelbase }] }
+  return { payload: [{ ...spec.rider, mass, x: share * spec.wheelbase }] }
 }
 
 /** The bike with the reader's own mass, load and travel in place of the invented bike's. */
