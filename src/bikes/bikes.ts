@@ -1,5 +1,5 @@
 import { bikeFromScales, solveStance, STANDARD_GRAVITY } from '../core/index.ts'
-import type { Bike, Fork, Gas, Geometry, Rear } from '../core/index.ts'
+import type { Bike, Fork, Geometry, Rear } from '../core/index.ts'
 import type { BikeSpec } from './inSI.ts'
 
 /** What is fitted other than standard [SI]; absent means as the bike stands. */
@@ -18,19 +18,19 @@ export interface Fitted {
   rearPreload?: number
 }
 
-/** The gas of one leg [SI] of a bike's fork. */
-function gasOf({ fork }: BikeSpec, airHeight = fork.airHeight): Gas {
-  const { tubeDiameter, boreDiameter, stackVolume } = fork
-  return { tubeDiameter, boreDiameter, airHeight, stackVolume }
-}
-
 /** The fork [SI] with what is fitted: two equal legs. */
-export function forkOf(spec: BikeSpec, fitted: Fitted = {}): Fork {
-  const { travel, springRate, preload, friction, topOut } = spec.fork
+export function forkOf({ fork }: BikeSpec, fitted: Fitted = {}): Fork {
+  const { travel, springRate, preload, friction, topOut } = fork
+  const { tubeDiameter, boreDiameter, stackVolume } = fork
   const leg = {
     spring: [{ rate: fitted.forkRate ?? springRate }],
     preload: fitted.forkPreload ?? preload,
-    gas: gasOf(spec, fitted.airHeight),
+    gas: {
+      tubeDiameter,
+      boreDiameter,
+      stackVolume,
+      airHeight: fitted.airHeight ?? fork.airHeight,
+    },
   }
   return { travel, legs: [leg, leg], friction, ...(topOut ? { topOut } : {}) }
 }
