@@ -188,10 +188,7 @@ function numberAt(output: unknown, path: string): number {
 }
 
 /** Results of calculators against the second method: the worst over all bikes and states. */
-export function secondOutputs(
-  load: (id: string) => Calculator,
-  bikes: BikeSheets,
-): SecondOutput[] {
+export function secondOutputs(load: (id: string) => Calculator, bikes: BikeSheets): SecondOutput[] {
   const worst = new Map<string, SecondOutput>()
   const compare = (
     calculator: string,
