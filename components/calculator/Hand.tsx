@@ -112,30 +112,3 @@ export function Hand(props: HandProps): JSX.Element {
     </div>
   )
 }
-
-/** Height of a line of words on the drawing, width of one of its letters, and from the middle of a grip to it [px]. */
-const [LINE, WIDE, OFF] = [20, 7.7, 20]
-
-/** Says once what to do, beside the grip and within the stage [px]. */
-export function Told({
-  handle: { part, side },
-  held: { x, y },
-  width,
-  height,
-}: Pick<HandProps, 'handle' | 'held'> & { width: number; height: number }): JSX.Element {
-  const text = `Pull ${part}, or use the slider`
-  const long = text.length * WIDE
-  const under = side === 'below' ? y + OFF + LINE < height : y - OFF - LINE < 0
-  const left = Math.max(2, Math.min(x - long / 2, width - long - 2))
-  return (
-    <p
-      class="pull"
-      style={{
-        left: `${left.toFixed()}px`,
-        top: `${(under ? y + OFF : y - OFF - LINE).toFixed()}px`,
-      }}
-    >
-      {text}
-    </p>
-  )
-}

@@ -4,8 +4,9 @@ import { isAsked } from '../../src/machine/evaluate.ts'
 import type { Handle, HandlePlace } from '../../src/drawing/handles.ts'
 import type { LooseFigureProps } from '../../src/drawing/props.ts'
 import { toSI } from '../../src/units/units.ts'
-import { Hand, Told } from './Hand.tsx'
+import { Hand } from './Hand.tsx'
 import type { Held } from './Hand.tsx'
+import { Told } from './Told.tsx'
 import type { CalculatorState } from './useCalculator.ts'
 
 /** A finger can set a length to about a millimetre at this scale [px per mm]; what is no length, to a step of its row. */
@@ -30,6 +31,8 @@ export interface HandlesProps {
   state: CalculatorState
   box: RefObject<HTMLDivElement>
   front: string
+  /** the input that the reader has in hand */
+  hand: string | null
 }
 
 /** Where each view is shown; those out of sight are left out. */
@@ -57,7 +60,9 @@ function useFits(box: RefObject<HTMLDivElement>, front: string): Record<string, 
   useLayoutEffect(() => {
     const element = box.current
     if (element === null) return
-    const measure = (): void => setFits(fitsOf(element))
+    // while nothing can be drawn, handles stay where they were, so that what was pulled can be pulled back
+    const measure = (): void =>
+      setFits((known) => (element.querySelector('.fig > svg') ? fitsOf(element) : known))
     measure()
     const sizes = new ResizeObserver(measure)
     for (const each of [element, ...element.querySelectorAll('.fig > svg')]) sizes.observe(each)
@@ -96,9 +101,10 @@ function heldAt(
 }
 
 /** The handles on the drawings in sight: each moves its input as its row does, by hand, by keys and by a screen reader. */
-export function Handles({ handles, drawn, state, box, front }: HandlesProps): JSX.Element {
+export function Handles({ handles, drawn, state, box, front, hand }: HandlesProps): JSX.Element {
   const fits = useFits(box, front)
   const [pulled, setPulled] = useState(false)
+  if (hand !== null && !pulled) setPulled(true)
   const last = useRef(new Map<string, HandlePlace>())
   const inHand = useRef<string | null>(null)
   const size = { width: box.current?.clientWidth ?? 0, height: box.current?.clientHeight ?? 0 }
@@ -110,7 +116,8 @@ export function Handles({ handles, drawn, state, box, front }: HandlesProps): JS
     if (!fit || !input || !isAsked(input, state.given) || typeof value !== 'number') continue
     const found = drawn && handle.at(drawn)
     // what cannot be drawn for a moment must not take the handle out of the hand
-    const place = found ?? (inHand.current === handle.input ? last.current.get(handle.input) : null)
+    const stays = drawn === null || inHand.current === handle.input
+    const place = found ?? (stays ? last.current.get(handle.input) : null)
     if (!place) continue
     last.current.set(handle.input, place)
     const held = heldAt(handle, place, fit, { state, ...size })
@@ -131,7 +138,9 @@ export function Handles({ handles, drawn, state, box, front }: HandlesProps): JS
           }}
         />
       ))}
-      {shown[0] && !pulled && <Told {...shown[0]} {...size} />}
+      {shown[0] && !pulled && (
+        <Told part={shown[0].handle.part} grip={shown[0].held} box={box} drawn={drawn} />
+      )}
     </div>
   )
 }

@@ -107,7 +107,14 @@ export function Stage({ state, Figure, prefix, hand, reading }: StageProps): JSX
       >
         <FrontView.Provider value={front}>{drawn}</FrontView.Provider>
         {handles && Handles && front !== WORDS && (
-          <Handles handles={handles} drawn={props} state={state} box={place} front={front} />
+          <Handles
+            handles={handles}
+            drawn={props}
+            state={state}
+            box={place}
+            front={front}
+            hand={hand}
+          />
         )}
         {now && unknown.length > 0 && (
           <p class="hint">Drawn with what you don’t know in the middle of its range.</p>

@@ -19,6 +19,8 @@ interface ContactPatchProps {
   normal?: string
   /** viewBox units per metre of the drawing that this one magnifies */
   scale: number
+  /** it is drawn for trails up to this at least [m], so that its scale stays while one moves */
+  reach?: number
   /** writes a trail */
   say: (trail: number) => string
 }
@@ -132,10 +134,11 @@ export function ContactPatch({
   room,
   normal,
   scale,
+  reach = 0,
   say,
 }: ContactPatchProps) {
   const trails = [now.trail, ...(before ? [before.trail] : [])]
-  const magnified = scale * patchMagnification(trails, scale, room)
+  const magnified = scale * patchMagnification([...trails, reach], scale, room)
   const x = left + behind(trails) * magnified
   const r = radius * magnified
   const spread = Math.min(34, r * 0.5)

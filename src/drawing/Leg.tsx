@@ -1,4 +1,5 @@
 import { TUBE_ABOVE_YOKE } from './bikeShape.ts'
+import { Break } from './Break.tsx'
 import { Dimension } from './Dimension.tsx'
 import { Mark } from './Mark.tsx'
 import { round } from './state.ts'
@@ -66,24 +67,6 @@ function Part({
       height={round(height)}
       rx={rx}
     />
-  )
-}
-
-/** Two wavy lines across a tube, with nothing between: a stretch of it is left out. */
-function Break({ x, y, width }: { x: number; y: number; width: number }) {
-  const half = width / 2 + 3
-  const wave = `q${round(half / 2)} -4 ${round(half)} 0t${round(half)} 0`
-  return (
-    <>
-      <path
-        class="break-gap"
-        d={`M${round(x - half)} ${round(y - 3)}${wave}v6q${round(-half / 2)} 4 ${round(-half)} 0t${round(-half)} 0z`}
-      />
-      <path
-        class="break"
-        d={`M${round(x - half)} ${round(y - 3)}${wave}M${round(x - half)} ${round(y + 3)}${wave}`}
-      />
-    </>
   )
 }
 

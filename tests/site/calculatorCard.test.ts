@@ -214,9 +214,12 @@ describe('the calculator card', () => {
     const fresh = await openCalculator(site, `/calculators/stance/${new URL(page.url()).search}`, {
       viewport: { width: 1280, height: 2400 },
     })
+    // the drawings alone: what to pull is said to a reader who has moved nothing yet
     await fresh.page.waitForFunction(
-      (wanted) => document.querySelector('.draw')?.textContent === wanted,
-      await form.locator('.draw').textContent(),
+      (wanted) =>
+        [...document.querySelectorAll('.draw .view')].map((each) => each.textContent).join() ===
+        wanted,
+      (await form.locator('.draw .view').allTextContents()).join(),
     )
     expect(await outputsOf(form)).toBe(await outputsOf(fresh.form))
     await fresh.close()

@@ -26,6 +26,7 @@ const figures = await Promise.all(
     Figure: (await loadFigure(id)) as Staged<LooseFigureProps>,
   })),
 )
+const views = new Map(figures.map(({ id, Figure }) => [id, Figure.views ?? []]))
 const handled: Handled[] = figures.flatMap(({ id, Figure }) =>
   (Figure.handles ?? []).map((handle) => ({ id, handle })),
 )
@@ -65,10 +66,18 @@ const ahead = ({ handle }: Handled, { x, y }: { x: number; y: number }, by: numb
   handle.axis === 'x' ? { x: x + by, y } : { x, y: y + by }
 const undo = async (): Promise<void> => page.getByRole('button', { name: 'Undo' }).click()
 
-async function open(id: string): Promise<void> {
-  await page.goto(`${site.origin}/calculators/${id}/`, { waitUntil: 'load' })
+async function open(id: string, values = '', pulls = true): Promise<void> {
+  await page.goto(`${site.origin}/calculators/${id}/${values && `?v=1&${values}`}`, {
+    waitUntil: 'load',
+  })
   await alive(page)
-  await hands().first().waitFor()
+  const pulled = views
+    .get(id)!
+    .findIndex((view) => handled.some((each) => each.id === id && each.handle.view === view.id))
+  const tab = page.locator('.tabs .tab').nth(pulled)
+  // where all views stand at once there are no tabs for them
+  if (await tab.isVisible()) await tab.click()
+  if (pulls) await hands().first().waitFor()
 }
 
 async function mouse(each: Handled, by: number): Promise<void> {
@@ -103,8 +112,47 @@ async function touch(each: Handled, by: number): Promise<void> {
   await send('touchEnd', [])
 }
 
-test('at least six calculators have handles', () => {
-  expect(new Set(handled.map(({ id }) => id)).size).toBeGreaterThanOrEqual(6)
+/** Lettering of the drawings in sight that a grip or the line that says what to do stands on, by more than a pixel. */
+const coveredLettering = (): Promise<string[]> =>
+  page.evaluate(() => {
+    const over = [...document.querySelectorAll('.hand .grip, .hands .pull')].map((each) => ({
+      name: each.className,
+      box: each.getBoundingClientRect(),
+    }))
+    return [...document.querySelectorAll('.draw .view text')].flatMap((text) => {
+      const { left, right, top, bottom } = text.getBoundingClientRect()
+      // the room above capitals and below descenders holds no ink
+      const slack = right - left < bottom - top ? 1 : (bottom - top) * 0.16
+      return over
+        .filter(
+          ({ box }) =>
+            box.right > left + 1 &&
+            box.left < right - 1 &&
+            box.bottom > top + slack &&
+            box.top < bottom - slack,
+        )
+        .map(({ name }) => `${name} on “${text.textContent}”`)
+    })
+  })
+
+/** Nothing to pull: what they ask has no place on a drawing, is too small a part of one, or is a list, a choice or a name. */
+const WITHOUT = {
+  'coil-rate': 'a wire’s width and a spring of 350 mm do not go on one drawing',
+  'spring-test': 'readings are rows of a table',
+  'choose-rate': 'the drawing compares rates; what is asked is weights and readings',
+  'progressive-spring': 'the axis of the chart ends where the spring does',
+  'tyre-radius': 'a tyre is a marking, not a number',
+  'wheel-loads': 'weights have no place that moves',
+  'cg-height': 'the bike is drawn at a fifth of a pixel a millimetre',
+  damping: 'the chart’s axes follow what is asked',
+  'rear-rate': 'the charts show what comes out, not what is asked',
+  'find-change': 'aims are asked, and ways are found',
+}
+
+test('every calculator has handles, or a reason to have none', () => {
+  expect([...new Set(handled.map(({ id }) => id)), ...Object.keys(WITHOUT)].sort()).toEqual(
+    [...calculatorIds].sort(),
+  )
 })
 
 describe.each([...new Set(handled.map(({ id }) => id))])('the handles of %s', (id) => {
@@ -126,6 +174,21 @@ describe.each([...new Set(handled.map(({ id }) => id))])('the handles of %s', (i
     for (const [index, a] of places.entries())
       for (const b of places.slice(index + 1))
         expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeGreaterThanOrEqual(APART)
+  })
+
+  test('cover no lettering, on a desk or on a phone', async () => {
+    expect(await coveredLettering()).toEqual([])
+    await page.setViewportSize({ width: 360, height: 740 })
+    for (const view of new Set(all.map(({ handle }) => handle.view))) {
+      const name = views.get(id)!.find((each) => each.id === view)!.name
+      await page.locator('.tabs').getByRole('button', { name, exact: true }).click()
+      await hands().first().waitFor()
+      expect(await hands().count(), `${id}: ${view}`).toBe(
+        all.filter(({ handle }) => handle.view === view).length,
+      )
+      expect(await coveredLettering()).toEqual([])
+    }
+    await page.setViewportSize({ width: 1280, height: 900 })
   })
 
   test('follow mouse, finger and keys, and one pull is one step of undo', async () => {
@@ -168,14 +231,27 @@ describe('at the ends of a handle', () => {
     expect(await held(each)).toBe(Number(await range.getAttribute('min')))
   })
 
+  test.each([
+    ['trail', 'forkOffset=100&rake=15&frontRadius=200'],
+    ['trail', 'forkOffset=-20&rake=40&frontRadius=420'],
+    ['ride-height', 'by=tubes&amount=20'],
+    ['ride-height', 'by=shock&amount=-20'],
+  ])('%s with %s covers no lettering on a phone', async (id, values) => {
+    await page.setViewportSize({ width: 360, height: 740 })
+    await open(id, values, false)
+    expect(await coveredLettering()).toEqual([])
+    await page.setViewportSize({ width: 1280, height: 900 })
+  })
+
   test('on a phone a finger on it does not scroll the page; on paper there is none', async () => {
     const each = handled.find(({ id }) => id === 'steering-modes')!
     await page.setViewportSize({ width: 360, height: 740 })
     await open('steering-modes')
     const start = await held(each)
+    const scrolled = await page.evaluate(() => scrollY)
     await touch(each, -PULLED)
     expect(await held(each)).not.toBe(start)
-    expect(await page.evaluate(() => scrollY)).toBe(0)
+    expect(await page.evaluate(() => scrollY)).toBe(scrolled)
     await page.emulateMedia({ media: 'print' })
     expect(await hands().first().isVisible()).toBe(false)
     await page.emulateMedia({ media: null })

@@ -10,6 +10,9 @@ import type { ForkLeg } from '../../drawing/forkLayout.ts'
 import ForkSection from '../../drawing/ForkSection.tsx'
 import { textWidth } from '../../drawing/lettering.ts'
 import { round } from '../../drawing/state.ts'
+import { Held, spacerPlace, springPlace } from './Held.tsx'
+import { legOf } from './legOf.ts'
+import type { Handle } from '../../drawing/handles.ts'
 import { View } from '../../drawing/View.tsx'
 import type { ViewName } from '../../drawing/View.tsx'
 
@@ -30,23 +33,6 @@ const ABOVE = 11
 const CENTRE = ABOVE + WIDEST / 2
 const BELOW_LEG = CENTRE + WIDEST / 2 + 11
 const NEXT = 82
-
-/** The leg as the section draws it; the adjuster's setting counts as reach of the cap. */
-function legOf({ input, picture }: State): ForkLeg {
-  const { fork } = input.bike
-  return {
-    tubeDiameter: fork.tubeDiameter,
-    boreDiameter: fork.boreDiameter,
-    tubeDepth: input.tubeDepth,
-    travel: fork.travel,
-    capReach: input.capReach + picture.screw,
-    washers: input.washers.map(([thickness = 0]) => thickness),
-    spacerLength: input.spacerLength,
-    spring: { freeLength: input.springLength },
-    upsideDown: fork.kind === 'upside-down',
-    damper: fork.damper,
-  }
-}
 
 /** Between which depths the preload lies [m]: from the free spring's end to where it is held; for a loose spring, the gap above it. */
 function preloadStretch(leg: ForkLeg, preload: number): readonly [number, number] {
@@ -166,11 +152,20 @@ function Lengths({
 }
 
 /** Spacer and washers, spring and its preload, before and now on one common cap seat, drawn to scale from their lengths. */
-export default function ForkStackFigure({
-  now,
-  before,
-  say,
-}: FigureProps<typeof forkStack, Picture>) {
+export default function ForkStackFigure(props: FigureProps<typeof forkStack, Picture>) {
+  return (
+    <>
+      <View id="all">
+        <Legs {...props} />
+      </View>
+      <View id="held">
+        <Held {...props} prefix={`${props.prefix}-close`} />
+      </View>
+    </>
+  )
+}
+
+function Legs({ now, before, say }: FigureProps<typeof forkStack, Picture>) {
   const deepest = Math.max(now.input.tubeDepth, before?.input.tubeDepth ?? 0) + BELOW
   const leg = legOf(now)
   const along = (END_X - SEAT_X) / deepest
@@ -181,25 +176,46 @@ export default function ForkStackFigure({
   const line = before ? 10 + NEXT : 10
   const bottom = line + BELOW_LEG + 40
   return (
-    <View id="all">
-      <figure class="fig">
-        <svg viewBox={`0 0 360 ${bottom}`} role="img" aria-label={takeaway}>
-          <line class="guide" x1={SEAT_X} x2={SEAT_X} y1={18} y2={bottom - 4} />
-          {before && <Lying state={before} as="before" line={10} scales={scales} say={say} />}
-          <Lying state={now} as="now" line={line} scales={scales} say={say} />
-          <Lengths leg={leg} line={line + BELOW_LEG} scales={scales} say={say} />
-        </svg>
-        <figcaption>
-          {now.picture.preload < 0
-            ? `The stack is too short: the spring stands free, ${length(-now.picture.preload)} from it. `
-            : `The cap holds the spring ${length(now.picture.preload)} shorter than it is free. `}
-          The leg lies on its side; the dotted line is the cap’s seat. Lengths to scale; widths{' '}
-          {formatNumber(wider, 1)} times as large.
-        </figcaption>
-      </figure>
-    </View>
+    <figure class="fig">
+      <svg viewBox={`0 0 360 ${bottom}`} role="img" aria-label={takeaway}>
+        <line class="guide" x1={SEAT_X} x2={SEAT_X} y1={18} y2={bottom - 4} />
+        {before && <Lying state={before} as="before" line={10} scales={scales} say={say} />}
+        <Lying state={now} as="now" line={line} scales={scales} say={say} />
+        <Lengths leg={leg} line={line + BELOW_LEG} scales={scales} say={say} />
+      </svg>
+      <figcaption>
+        {now.picture.preload < 0
+          ? `The stack is too short: the spring stands free, ${length(-now.picture.preload)} from it. `
+          : `The cap holds the spring ${length(now.picture.preload)} shorter than it is free. `}
+        The leg lies on its side; the dotted line is the cap’s seat. Lengths to scale; widths{' '}
+        {formatNumber(wider, 1)} times as large.
+      </figcaption>
+    </figure>
   )
 }
 
 /** What the stage can turn to, and which inputs each view shows best. */
-ForkStackFigure.views = [{ id: 'all', name: 'Leg' }] satisfies readonly ViewName[]
+ForkStackFigure.views = [
+  { id: 'all', name: 'Leg' },
+  { id: 'held', name: 'Preload', shows: ['spacerLength', 'springLength'] },
+] satisfies readonly ViewName[]
+
+/** What can be pulled: the spacer by the end that holds the spring, and the spring by its free end. */
+ForkStackFigure.handles = [
+  {
+    input: 'spacerLength',
+    view: 'held',
+    axis: 'x',
+    side: 'below',
+    part: 'the spacer',
+    at: spacerPlace,
+  },
+  {
+    input: 'springLength',
+    view: 'held',
+    axis: 'x',
+    side: 'above',
+    part: 'the spring',
+    at: springPlace,
+  },
+] satisfies readonly Handle<FigureProps<typeof forkStack, Picture>>[]

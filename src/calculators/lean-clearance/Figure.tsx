@@ -1,6 +1,10 @@
 import type leanClearance from './statement.ts'
 import type { Picture } from './solve.ts'
+import { heightPlace, outPlace, Part } from './Part.tsx'
+import type { Handle } from '../../drawing/handles.ts'
 import type { FigureProps } from '../../drawing/props.ts'
+import { View } from '../../drawing/View.tsx'
+import type { ViewName } from '../../drawing/View.tsx'
 import { round } from '../../drawing/state.ts'
 import type { Spot } from '../../drawing/state.ts'
 
@@ -49,7 +53,32 @@ function Behind({ state, as }: { state: State; as: 'now' | 'before' }) {
 }
 
 /** The bike from behind at the lean at which the part touches, before and now. */
-export default function LeanClearanceFigure({ now, before, say }: Props) {
+export default function LeanClearanceFigure(props: Props) {
+  return (
+    <>
+      <View id="lean">
+        <Leaning {...props} />
+      </View>
+      <View id="part">
+        <Part {...props} />
+      </View>
+    </>
+  )
+}
+
+/** What the stage can turn to, and which inputs each view shows best. */
+LeanClearanceFigure.views = [
+  { id: 'lean', name: 'Leaning' },
+  { id: 'part', name: 'Part', shows: ['height', 'halfWidth'] },
+] satisfies readonly ViewName[]
+
+/** What can be pulled: the part, up and down and out from the middle. */
+LeanClearanceFigure.handles = [
+  { input: 'height', view: 'part', axis: 'y', side: 'left', part: 'the part', at: heightPlace },
+  { input: 'halfWidth', view: 'part', axis: 'x', side: 'right', part: 'the part', at: outPlace },
+] satisfies readonly Handle<Props>[]
+
+function Leaning({ now, before, say }: Props) {
   const { roll } = now.output
   const lean = (state: State): string =>
     state.output.roll === null ? 'clear up to 70°' : say.span(state.output.roll, '°', 1)

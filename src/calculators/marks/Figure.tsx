@@ -1,6 +1,9 @@
 import { ends, middle } from '../../units/interval.ts'
 import type marks from './statement.ts'
 import type { Say } from '../../units/say.ts'
+import { readingPlace, Readings, sideOf } from './Readings.tsx'
+import type { Reading } from './Readings.tsx'
+import type { Handle } from '../../drawing/handles.ts'
 import type { FigureProps } from '../../drawing/props.ts'
 import { Leg } from '../../drawing/Leg.tsx'
 import { round } from '../../drawing/state.ts'
@@ -189,7 +192,8 @@ function AtTheMark({ now, say }: { now: Now; say: Say }) {
 }
 
 /** Both legs with their marks before and after, and the change magnified against the friction band. */
-export default function MarksFigure({ now, say }: FigureProps<typeof marks>) {
+export default function MarksFigure(props: FigureProps<typeof marks>) {
+  const { now, say } = props
   return (
     <div class="figs">
       <View id="legs">
@@ -198,6 +202,9 @@ export default function MarksFigure({ now, say }: FigureProps<typeof marks>) {
       <View id="mark">
         <AtTheMark now={now} say={say} />
       </View>
+      <View id="readings">
+        <Readings {...props} />
+      </View>
     </div>
   )
 }
@@ -205,5 +212,27 @@ export default function MarksFigure({ now, say }: FigureProps<typeof marks>) {
 /** What the stage can turn to, and which inputs each view shows best. */
 MarksFigure.views = [
   { id: 'legs', name: 'Both legs' },
-  { id: 'mark', name: 'At the mark', shows: ['frictionBand', 'spread', 'readingPlusMinus'] },
+  { id: 'mark', name: 'Change', shows: ['frictionBand', 'spread', 'readingPlusMinus'] },
+  {
+    id: 'readings',
+    name: 'Readings',
+    shows: ['beforeLeft', 'beforeRight', 'afterLeft', 'afterRight'],
+  },
 ] satisfies readonly ViewName[]
+
+const pulled = (input: Reading): Handle<FigureProps<typeof marks>> => ({
+  input,
+  view: 'readings',
+  axis: 'y',
+  side: sideOf(input),
+  part: 'a reading',
+  at: ({ now }) => readingPlace(now, input),
+})
+
+/** What can be pulled: the edge of the yoke on each tube, before and now. */
+MarksFigure.handles = [
+  pulled('afterLeft'),
+  pulled('afterRight'),
+  pulled('beforeLeft'),
+  pulled('beforeRight'),
+] satisfies readonly Handle<FigureProps<typeof marks>>[]

@@ -5,9 +5,11 @@ import { Chart } from '../../drawing/Chart.tsx'
 import type { Band, Curve, XY } from '../../drawing/Chart.tsx'
 import { apart } from '../../drawing/apart.ts'
 import { Dimension } from '../../drawing/Dimension.tsx'
-import type { ForkLeg } from '../../drawing/forkLayout.ts'
 import ForkSection from '../../drawing/ForkSection.tsx'
 import { textWidth } from '../../drawing/lettering.ts'
+import { Level, levelPlace } from './Level.tsx'
+import { openLeg } from './openLeg.ts'
+import type { Handle } from '../../drawing/handles.ts'
 import { View } from '../../drawing/View.tsx'
 import type { ViewName } from '../../drawing/View.tsx'
 
@@ -19,26 +21,6 @@ const TOP = 40
 const DRAWN = 148
 /** Two rows of letters below it. */
 const ROWS = [18, 36] as const
-
-/** The leg as the height is read: collapsed, cap and spring out. How deep the tube goes below the break does not matter here. */
-function openLeg({ input, output, picture }: State, cut: number): ForkLeg {
-  const { fork } = input.bike
-  return {
-    tubeDiameter: fork.tubeDiameter,
-    boreDiameter: fork.boreDiameter,
-    tubeDepth: cut + picture.travel * 0.25,
-    travel: picture.travel,
-    used: picture.travel,
-    capReach: 0,
-    washers: [],
-    spacerLength: 0,
-    spring: null,
-    oilDepth: Number(output.effective),
-    upsideDown: fork.kind === 'upside-down',
-    damper: 'none',
-    open: true,
-  }
-}
 
 /** The middle of the first column of air, and from each to the next. */
 const COLUMNS = 204
@@ -255,6 +237,9 @@ export default function OilHeightFigure(props: Props) {
       <View id="leg">
         <Chamber {...props} />
       </View>
+      <View id="level">
+        <Level {...props} prefix={`${prefix}-close`} />
+      </View>
       <View id="force">
         <Chart
           prefix={`${prefix}-force`}
@@ -295,5 +280,11 @@ export default function OilHeightFigure(props: Props) {
 /** What the stage can turn to, and which inputs each view shows best. */
 OilHeightFigure.views = [
   { id: 'leg', name: 'Oil and air', shows: ['airHeight', 'oilAdded', 'oilVolume'] },
+  { id: 'level', name: 'Level', shows: ['airHeight', 'oilAdded'] },
   { id: 'force', name: 'Force', shows: ['temperature', 'altitude', 'gaugePressure'] },
 ] satisfies readonly ViewName[]
+
+/** What can be pulled: the surface of the oil. */
+OilHeightFigure.handles = [
+  { input: 'airHeight', view: 'level', axis: 'y', side: 'right', part: 'the oil', at: levelPlace },
+] satisfies readonly Handle<Props>[]

@@ -3,6 +3,8 @@ import { ends, middle } from '../../units/interval.ts'
 import type rateFromSag from './statement.ts'
 import type { Picture } from './solve.ts'
 import type { Say } from '../../units/say.ts'
+import { Tube, tubePlace } from './Tube.tsx'
+import type { Handle } from '../../drawing/handles.ts'
 import type { FigureProps } from '../../drawing/props.ts'
 import { Chart } from '../../drawing/Chart.tsx'
 import type { Point, XY } from '../../drawing/Chart.tsx'
@@ -106,19 +108,18 @@ function Found({
 }
 
 /** The line through two readings, how far their ± lets it swing, and the springs on offer that it would have to tell apart. */
-export default function RateFromSagFigure({
-  now,
-  before,
-  say,
-  prefix,
-}: FigureProps<typeof rateFromSag, Picture>) {
+export default function RateFromSagFigure(props: FigureProps<typeof rateFromSag, Picture>) {
+  const { now, before, say, prefix } = props
   const { picture, output } = now
   const rate = say.quantity(middle(output.perLeg) ?? 0, 'N/mm', 2)
   const top = Math.max(...picture.line.map(({ force, error }) => force + error))
   return (
     <div class="figs">
-      <View id="tube">
+      <View id="springs">
         <Shelf now={now} say={say} />
+      </View>
+      <View id="tube">
+        <Tube {...props} />
       </View>
       <View id="chart">
         <Chart
@@ -165,5 +166,25 @@ export default function RateFromSagFigure({
 /** What the stage can turn to, and which inputs each view shows best. */
 RateFromSagFigure.views = [
   { id: 'chart', name: 'Line', shows: ['staticLoad', 'riderLoad', 'gas', 'airHeight'] },
+  { id: 'springs', name: 'Springs', shows: ['step'] },
   { id: 'tube', name: 'Tube', shows: ['staticReading', 'riderReading', 'extended'] },
 ] satisfies readonly ViewName[]
+
+const pulled = (
+  input: 'staticReading' | 'riderReading' | 'extended',
+  side: 'left' | 'right',
+): Handle<FigureProps<typeof rateFromSag, Picture>> => ({
+  input,
+  view: 'tube',
+  axis: 'y',
+  side,
+  part: 'a reading',
+  at: ({ now }) => tubePlace(now, now.input[input], side),
+})
+
+/** What can be pulled: the edge of the yoke on the tube, as each reading has it. */
+RateFromSagFigure.handles = [
+  pulled('staticReading', 'left'),
+  pulled('riderReading', 'right'),
+  pulled('extended', 'right'),
+] satisfies readonly Handle<FigureProps<typeof rateFromSag, Picture>>[]

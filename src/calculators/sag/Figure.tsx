@@ -1,12 +1,14 @@
 import { middle } from '../../units/interval.ts'
 import type sag from './statement.ts'
 import type { Say } from '../../units/say.ts'
+import type { Handle } from '../../drawing/handles.ts'
 import type { FigureProps } from '../../drawing/props.ts'
 import { apart } from '../../drawing/apart.ts'
 import { Dimension } from '../../drawing/Dimension.tsx'
 import { Leg } from '../../drawing/Leg.tsx'
 import { LETTER } from '../../drawing/lettering.ts'
 import { round } from '../../drawing/state.ts'
+import { atMark, AtMark } from './AtMark.tsx'
 import { View } from '../../drawing/View.tsx'
 import type { ViewName } from '../../drawing/View.tsx'
 
@@ -85,7 +87,20 @@ function TravelStrip({
 }
 
 /** The leg hanging and settled on one seal line, the friction band shaded on the tube, and the sag against the travel. */
-export default function SagFigure({ now, before, say }: FigureProps<typeof sag>) {
+export default function SagFigure(props: FigureProps<typeof sag>) {
+  return (
+    <>
+      <View id="all">
+        <Legs {...props} />
+      </View>
+      <View id="mark">
+        <AtMark {...props} />
+      </View>
+    </>
+  )
+}
+
+function Legs({ now, before, say }: FigureProps<typeof sag>) {
   const { extended, settledDown, settledUp, travel } = now.input
   const settled = settledOf(now)
   const scale = Math.min(LARGEST, DRAWN / Math.max(extended, travel))
@@ -96,70 +111,99 @@ export default function SagFigure({ now, before, say }: FigureProps<typeof sag>)
   const band = say.quantity(settledUp - settledDown, 'mm', 1)
   const takeaway = `Sag ${say.quantity(sagged, 'mm', 1)} of ${say.quantity(travel, 'mm', 0)} travel, friction band ${band}.`
   return (
-    <View id="all">
-      <figure class="fig">
-        <svg viewBox={`0 0 360 ${round(height)}`} role="img" aria-label={takeaway}>
-          <line class="axis ink" x1={HANGING} x2={TRAVEL + 10} y1={TOP} y2={TOP} />
-          <Leg
-            x={HANGING}
-            seal={seal}
-            scale={scale}
-            exposed={extended}
-            tubeDiameter={TUBE}
-            state="now"
-            text={say.number(extended, 'mm', 1)}
-            label="hanging"
-          />
-          {before && (
-            <Leg
-              x={SETTLED}
-              seal={seal}
-              scale={scale}
-              exposed={settledOf(before)}
-              tubeDiameter={TUBE}
-              state="before"
-              text={say.number(settledOf(before), 'mm', 1)}
-              label=""
-              side="left"
-            />
-          )}
+    <figure class="fig">
+      <svg viewBox={`0 0 360 ${round(height)}`} role="img" aria-label={takeaway}>
+        <line class="axis ink" x1={HANGING} x2={TRAVEL + 10} y1={TOP} y2={TOP} />
+        <Leg
+          x={HANGING}
+          seal={seal}
+          scale={scale}
+          exposed={extended}
+          tubeDiameter={TUBE}
+          state="now"
+          text={say.number(extended, 'mm', 1)}
+          label="hanging"
+        />
+        {before && (
           <Leg
             x={SETTLED}
             seal={seal}
             scale={scale}
-            exposed={settled}
+            exposed={settledOf(before)}
             tubeDiameter={TUBE}
-            state="now"
-            text={say.number(settled, 'mm', 1)}
-            label="settled"
+            state="before"
+            text={say.number(settledOf(before), 'mm', 1)}
+            label=""
+            side="left"
           />
-          <rect
-            class="friction"
-            x={round(SETTLED - (TUBE * scale) / 2)}
-            width={round(TUBE * scale)}
-            y={round(seal - settledUp * scale)}
-            height={round((settledUp - settledDown) * scale)}
-          />
-          <Dimension
-            from={[TRAVEL - 26, TOP]}
-            to={[TRAVEL - 26, round(drop(sagged))]}
-            text=""
-            state="now"
-          />
-          <text class="now end halo" x={TRAVEL - 33} y={round(drop(sagged / 2))} dy="0.35em">
-            {say.quantity(sagged, 'mm', 1)}
-          </text>
-          <TravelStrip now={now} before={before} y={drop} say={say} />
-        </svg>
-        <figcaption>
-          Hanging and settled, to scale, lengths in {say.symbol('mm')}. The mark drops by the sag.
-          The dark part of the tube: the {band} within which friction can hold the mark. Shaded on
-          the strip: the window aimed at.
-        </figcaption>
-      </figure>
-    </View>
+        )}
+        <Leg
+          x={SETTLED}
+          seal={seal}
+          scale={scale}
+          exposed={settled}
+          tubeDiameter={TUBE}
+          state="now"
+          text={say.number(settled, 'mm', 1)}
+          label="settled"
+        />
+        <rect
+          class="friction"
+          x={round(SETTLED - (TUBE * scale) / 2)}
+          width={round(TUBE * scale)}
+          y={round(seal - settledUp * scale)}
+          height={round((settledUp - settledDown) * scale)}
+        />
+        <Dimension
+          from={[TRAVEL - 26, TOP]}
+          to={[TRAVEL - 26, round(drop(sagged))]}
+          text=""
+          state="now"
+        />
+        <text class="now end halo" x={TRAVEL - 33} y={round(drop(sagged / 2))} dy="0.35em">
+          {say.quantity(sagged, 'mm', 1)}
+        </text>
+        <TravelStrip now={now} before={before} y={drop} say={say} />
+      </svg>
+      <figcaption>
+        Hanging and settled, to scale, lengths in {say.symbol('mm')}. The mark drops by the sag. The
+        dark part of the tube: the {band} within which friction can hold the mark. Shaded on the
+        strip: the window aimed at.
+      </figcaption>
+    </figure>
   )
 }
 
 /** What the stage can turn to, and which inputs each view shows best. */
-SagFigure.views = [{ id: 'all', name: 'Leg' }] satisfies readonly ViewName[]
+SagFigure.views = [
+  { id: 'all', name: 'Leg', shows: ['travel', 'windowLow', 'windowHigh'] },
+  { id: 'mark', name: 'At the mark', shows: ['settledDown', 'settledUp', 'extended'] },
+] satisfies readonly ViewName[]
+
+/** What can be pulled: the edge of the yoke on the tube, as each reading has it. */
+SagFigure.handles = [
+  {
+    input: 'settledDown',
+    view: 'mark',
+    axis: 'y',
+    side: 'left',
+    part: 'a reading',
+    at: ({ now }) => atMark(now, now.input.settledDown, 'left'),
+  },
+  {
+    input: 'settledUp',
+    view: 'mark',
+    axis: 'y',
+    side: 'right',
+    part: 'a reading',
+    at: ({ now }) => atMark(now, now.input.settledUp, 'right'),
+  },
+  {
+    input: 'extended',
+    view: 'mark',
+    axis: 'y',
+    side: 'right',
+    part: 'a reading',
+    at: ({ now }) => atMark(now, now.input.extended, 'right'),
+  },
+] satisfies readonly Handle<FigureProps<typeof sag>>[]

@@ -6,6 +6,7 @@ import { Aboard } from '../../drawing/Aboard.tsx'
 import { Chart } from '../../drawing/Chart.tsx'
 import type { ChartProps } from '../../drawing/Chart.tsx'
 import { Details } from '../../drawing/Details.tsx'
+import { partHandles, Parts } from './Parts.tsx'
 import { SideView } from '../../drawing/SideView.tsx'
 import { View } from '../../drawing/View.tsx'
 import type { ViewName } from '../../drawing/View.tsx'
@@ -83,7 +84,8 @@ function EndChart({
 }
 
 /** The whole bike to scale with its ghost, the two magnified places, and the two force curves with where each end stands. */
-export default function StanceFigure({ now, before, say, prefix }: Props) {
+export default function StanceFigure(props: Props) {
+  const { now, before, say, prefix } = props
   const { bike, front, rear } = now.picture
   const was = before?.picture ?? null
   const trail = say.quantity(bike.pose.trail, 'mm', 1)
@@ -103,6 +105,9 @@ export default function StanceFigure({ now, before, say, prefix }: Props) {
         >
           {(view) => <Aboard places={bike.aboard ?? []} projection={view} say={say} />}
         </SideView>
+      </View>
+      <View id="parts">
+        <Parts {...props} prefix={`${prefix}-parts`} />
       </View>
       <View id="details">
         <Details
@@ -143,6 +148,11 @@ StanceFigure.views = [
     shows: ['bike', 'situation', 'deceleration', 'lean', 'rider', 'passenger', 'luggage'],
   },
   {
+    id: 'parts',
+    name: 'Parts',
+    shows: ['forkPreloadChange', 'tubeRaise', 'rearPreloadChange'],
+  },
+  {
     id: 'details',
     name: 'Ground',
     shows: ['tubeRaise', 'frontRadiusChange', 'shockLengthChange', 'rearRadiusChange'],
@@ -165,3 +175,5 @@ StanceFigure.views = [
     shows: ['rearPreloadChange', 'rearRateChange', 'rearRate', 'rearPreload', 'motionRatio'],
   },
 ] satisfies readonly ViewName[]
+
+StanceFigure.handles = partHandles

@@ -228,27 +228,72 @@ export default function TrailFigure({ now, before, say }: FigureProps<typeof tra
           </figcaption>
         </figure>
       </View>
+      <View id="ground">
+        <Ground now={now} before={before} say={say} />
+      </View>
     </div>
   )
 }
 
+/** The ground at the tyre over the whole width, large enough for a finger to set a millimetre. */
+const GROUND_VIEW = { contact: [44, 60] as Spot, room: 290, reach: 0.14 }
+
+function Ground({ now, before, say }: Pick<FigureProps<typeof trail>, 'now' | 'before' | 'say'>) {
+  const { scale } = scalesOf(now, before)
+  const of = (state: State) => ({ trail: lengthOf(state), rake: state.input.rake })
+  return (
+    <figure class="fig">
+      <svg
+        viewBox={`0 0 360 ${before ? 150 : 110}`}
+        role="img"
+        aria-label={`The ground at the front tyre, enlarged: trail ${say.quantity(lengthOf(now), 'mm', 1)}.`}
+      >
+        <ContactPatch
+          now={of(now)}
+          before={before && of(before)}
+          radius={now.input.frontRadius}
+          {...GROUND_VIEW}
+          scale={scale}
+          say={(length) => say.quantity(length, 'mm', 1)}
+        />
+      </svg>
+      <figcaption>
+        The ground alone, ×{groundTimes(now, before)}: from the tyre’s contact to where the axis
+        meets the road.
+      </figcaption>
+    </figure>
+  )
+}
+
+function groundTimes(now: State, before: State | null): number {
+  const trails = [now, ...(before ? [before] : [])].map(lengthOf)
+  return patchMagnification(
+    [...trails, GROUND_VIEW.reach],
+    scalesOf(now, before).scale,
+    GROUND_VIEW.room,
+  )
+}
+
 /** What the stage can turn to, and which inputs each view shows best. */
-TrailFigure.views = [{ id: 'all', name: 'Front end' }] satisfies readonly ViewName[]
+TrailFigure.views = [
+  { id: 'all', name: 'Front end', shows: ['rake', 'frontRadius'] },
+  { id: 'ground', name: 'Ground', shows: ['forkOffset'] },
+] satisfies readonly ViewName[]
 
 /** What can be pulled: the place where the axis meets the road. More offset brings it back, by the offset over the cosine of the rake. */
 TrailFigure.handles = [
   {
     input: 'forkOffset',
-    view: 'all',
+    view: 'ground',
     axis: 'x',
     side: 'above',
     part: 'the axis',
     at({ now, before }) {
-      const { scale, times } = scalesOf(now, before)
-      const magnified = scale * times
+      const magnified = scalesOf(now, before).scale * groundTimes(now, before)
       const behind = Math.max(0, -lengthOf(now), before ? -lengthOf(before) : 0)
-      const x = LENS[0] + (behind + lengthOf(now)) * magnified
-      return { spot: [x, LENS[1]], perUnit: -magnified / Math.cos(now.input.rake) }
+      const [left, y] = GROUND_VIEW.contact
+      const x = left + (behind + lengthOf(now)) * magnified
+      return { spot: [x, y - 12], perUnit: -magnified / Math.cos(now.input.rake) }
     },
   },
 ] satisfies readonly Handle<FigureProps<typeof trail>>[]
