@@ -3,20 +3,11 @@ import { useLayoutEffect, useState } from 'preact/hooks'
 
 /** Height of a line of words on the drawing, width of one of its letters, and the room about it [px]. */
 const [LINE, WIDE, ROOM] = [20, 7.7, 3]
-/** A part that is larger may have words on it [px]. */
-const LARGE = 90
 /** Places are tried so far from each other [px]. */
 const STEP = 6
 
 /** What a line of words must not cover on the stage: lettering, grips, points and what else stands on the drawing. */
-const COVERED = '.view :is(text, circle, rect), .exaggerate, .draw > .hint, .hand'
-
-interface Box {
-  left: number
-  right: number
-  top: number
-  bottom: number
-}
+const COVERED = '.view :is(text, circle), .exaggerate, .draw > .hint, .hand'
 
 /** The place nearest to a grip at which a line of words covers nothing, by its left upper corner [px]; null where there is none. */
 function freePlace(
@@ -25,29 +16,21 @@ function freePlace(
   long: number,
 ): { left: number; top: number } | null {
   const frame = box.getBoundingClientRect()
-  const taken: Box[] = [...box.querySelectorAll(COVERED)].flatMap((each) => {
-    const { left, right, top, bottom } = each.getBoundingClientRect()
-    if (each instanceof SVGRectElement && Math.max(right - left, bottom - top) > LARGE) return []
-    return {
-      left: left - frame.left - ROOM,
-      right: right - frame.left + ROOM,
-      top: top - frame.top - ROOM,
-      bottom: bottom - frame.top + ROOM,
-    }
-  })
-  const free = (left: number, top: number): boolean =>
+  const taken = [...box.querySelectorAll(COVERED)].map((each) => each.getBoundingClientRect())
+  const free = (x: number, y: number): boolean =>
     taken.every(
-      (each) =>
-        each.right <= left ||
-        each.left >= left + long ||
-        each.bottom <= top ||
-        each.top >= top + LINE,
+      ({ left, right, top, bottom }) =>
+        right + ROOM <= x ||
+        left - ROOM >= x + long ||
+        bottom + ROOM <= y ||
+        top - ROOM >= y + LINE,
     )
   let best: { left: number; top: number; far: number } | null = null
   for (let top = 0; top + LINE <= box.clientHeight; top += STEP)
     for (let left = 2; left + long <= box.clientWidth - 2; left += STEP) {
       const far = Math.hypot(left + long / 2 - grip.x, 2 * (top + LINE / 2 - grip.y))
-      if ((best === null || far < best.far) && free(left, top)) best = { left, top, far }
+      if ((best === null || far < best.far) && free(frame.left + left, frame.top + top))
+        best = { left, top, far }
     }
   return best
 }
