@@ -1,8 +1,8 @@
 import type { JSX, RefObject } from 'preact'
 import { useLayoutEffect, useState } from 'preact/hooks'
 
-/** Height of a line of words on the drawing, width of one of its letters, and the room about it [px]. */
-const [LINE, WIDE, ROOM] = [20, 7.7, 3]
+/** Height of a line of words on the drawing, and width of one of its letters [px]. */
+const [LINE, WIDE] = [20, 7.7]
 /** Places are tried so far from each other [px]. */
 const STEP = 6
 
@@ -20,10 +20,7 @@ function freePlace(
   const free = (x: number, y: number): boolean =>
     taken.every(
       ({ left, right, top, bottom }) =>
-        right + ROOM <= x ||
-        left - ROOM >= x + long ||
-        bottom + ROOM <= y ||
-        top - ROOM >= y + LINE,
+        right <= x || left >= x + long || bottom <= y || top >= y + LINE,
     )
   let best: { left: number; top: number; far: number } | null = null
   for (let top = 0; top + LINE <= box.clientHeight; top += STEP)
