@@ -7,7 +7,7 @@ const [LINE, WIDE] = [20, 7.7]
 const STEP = 6
 
 /** What a line of words must not cover on the stage: lettering, grips, points and what else stands on the drawing. */
-const COVERED = '.view :is(text, circle), .exaggerate, .draw > .hint, .hand'
+const COVERED = 'text, circle, .exaggerate, .hint, .hand'
 
 /** The place nearest to a grip at which a line of words covers nothing, by its left upper corner [px]; null where there is none. */
 function freePlace(
