@@ -35,7 +35,7 @@ const stretchOf = (state: State): Stretch => {
 }
 const along = ({ low, scale }: Stretch, depth: number): number => LEFT + (depth - low) * scale
 const edgeOf = ({ input }: State, { scale }: Stretch): number =>
-  (input.bike.fork.tubeDiameter * 1e-3 * scale) / 2 + 12
+  (input.bike.fork.tubeDiameter * scale) / 2 + 12
 
 /** Where the spacer can be pulled, by the end that holds the spring. */
 export function spacerPlace({ now }: Props): HandlePlace | null {

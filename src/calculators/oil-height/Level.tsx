@@ -22,12 +22,12 @@ const ASIDE = 34
 const stretchOf = ({ input }: State): Stretch => stretchAbout(input.airHeight)
 const heightOf = ({ low, scale }: Stretch, depth: number): number => TOP + (depth - low) * scale
 const boreOf = ({ input }: State, { scale }: Stretch): number =>
-  input.bike.fork.boreDiameter * 1e-3 * scale
+  input.bike.fork.boreDiameter * scale
 
 /** Where the oil can be pulled: its surface, as the height is read. */
 export function levelPlace({ now }: Props): HandlePlace {
   const stretch = stretchOf(now)
-  const wall = (now.input.bike.fork.tubeDiameter * 1e-3 * stretch.scale) / 2 + 12
+  const wall = (now.input.bike.fork.tubeDiameter * stretch.scale) / 2 + 12
   return {
     spot: [MIDDLE + wall, heightOf(stretch, now.input.airHeight)],
     perUnit: stretch.scale,
