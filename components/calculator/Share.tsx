@@ -2,6 +2,7 @@ import type { JSX } from 'preact'
 import { useState } from 'preact/hooks'
 import type * as Codes from './codes.ts'
 import type { CardLink } from './link.ts'
+import { NOT_LOADED } from './notLoaded.ts'
 import type { CalculatorState } from './useCalculator.ts'
 import { loadCodes, usePaperCode } from './usePaperCode.ts'
 
@@ -34,9 +35,6 @@ function noteOn(link: CardLink, { href, note }: Copied): string {
   if (href === '' || href === link.href) return note
   return 'The values have changed since you copied the link.'
 }
-
-const NOT_LOADED =
-  'The link was not made: part of this page did not load. Check the connection and press again.'
 
 interface ShareProps {
   state: CalculatorState

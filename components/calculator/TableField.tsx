@@ -6,6 +6,7 @@ import { readNumber } from '../../src/units/number.ts'
 import { displayUnit } from '../../src/units/choice.ts'
 import { convert } from '../../src/units/units.ts'
 import type { FieldProps } from './fieldProps.ts'
+import { NOT_LOADED } from './notLoaded.ts'
 import { describedBy, FieldNotes, OriginMark } from './FieldNotes.tsx'
 
 type Rows = readonly (readonly number[])[]
@@ -179,9 +180,7 @@ function Paste({ field, input, state, onRows }: PasteProps): JSX.Element {
       setProblems(reading.problems)
       if (reading.rows.length > 0) onRows(reading.rows)
     } catch {
-      setProblems([
-        'The rows were not read: part of this page did not load. Check the connection, then press “Use these rows” again.',
-      ])
+      setProblems([NOT_LOADED])
     }
   }
   return (

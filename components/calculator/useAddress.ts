@@ -1,14 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Calculator } from '../../src/machine/calculator.ts'
 import type { UnitChoice } from '../../src/units/choice.ts'
+import { NOT_LOADED } from './notLoaded.ts'
 import { keptOrigins, linkOrigins, setIn } from './stand.ts'
 import type { Mode, Stand } from './stand.ts'
 
 /** How long values stand still before the address follows them [ms]: browsers refuse replacements by the dozen. */
 const ADDRESS_DELAY = 300
-
-const NOT_READ =
-  'The values of this link were not read, since part of the page did not load. Check the connection, then load the page again.'
 
 interface Stands {
   initial: Stand
@@ -40,7 +38,7 @@ export function useAddress(
         told.current = { given, held, origins, example: false, dropped: false }
         setStand(told.current)
       },
-      () => setProblems([NOT_READ]),
+      () => setProblems([NOT_LOADED]),
     )
   }, [])
   const { given, held } = stand

@@ -65,12 +65,14 @@ async function bundled(external: readonly string[]): Promise<number> {
     jsx: 'automatic',
     jsxImportSource: 'preact',
     define: { 'import.meta.env.SSR': 'false' },
-    // the named ones are fetched only once a reader has a bike, asks to go on, types a unit, opens a link or makes one
+    // the named ones are fetched later: the handles with a figure that has some, the others once a reader has a bike, asks to go on, types a unit,
+    // opens a link or makes one
     external: [
       'uqr',
       './answer.ts',
       '*/OwnBikePanel.tsx',
       '*/GoOn.tsx',
+      '*/Handles.tsx',
       '*/asWritten.ts',
       '*/machine/link.ts',
       '*/machine/writeLink.ts',
