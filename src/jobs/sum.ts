@@ -30,7 +30,8 @@ const who = (steps: readonly Timed[]): string => {
 
 function time(steps: readonly Timed[]): string {
   const total = (end: 0 | 1): number => steps.reduce((sum, { minutes }) => sum + minutes[end], 0)
-  return `${hours(total(0))} to ${hours(total(1))} h`
+  const [least, most] = [hours(total(0)), hours(total(1))]
+  return least === most ? `about ${least} h` : `${least} to ${most} h`
 }
 
 /** Under a part's heading. */
