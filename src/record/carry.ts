@@ -27,7 +27,7 @@ export interface Carrying {
   carried: readonly Carried[]
   /** sentences: a reading that the calculator's field refuses */
   refused: readonly string[]
-  /** whether every value that the calculator asks for at first comes from readings */
+  /** whether every value that the calculator asks for at first comes from readings, and none from before the work where it is read again after it */
   complete: boolean
 }
 
@@ -93,6 +93,29 @@ function bandOf(book: Book, all: readonly Taken[]): Carried | null {
   return null
 }
 
+/** Whether a value from before the work stands where the work's own reading is still to come: at a procedure that reads after the work, its twin is read there or later in the job. */
+function isOutdated(
+  { input, taken }: Carried,
+  calculator: string,
+  here: string,
+  all: readonly Taken[],
+): boolean {
+  const feeds = ({ spec }: Taken): boolean =>
+    spec.to?.calculator === calculator && spec.id.endsWith('After')
+  const from = all.findIndex((each) => each.procedure === here)
+  const readsAfter = all.some((each) => each.procedure === here && feeds(each))
+  return (
+    readsAfter &&
+    all.some(
+      (each, index) =>
+        index >= from &&
+        feeds(each) &&
+        each.spec.to?.input === input &&
+        each.spec.id === `${taken.spec.id}After`,
+    )
+  )
+}
+
 /** What the readings of a book give a calculator, seen from one procedure. Values that its fields refuse are named and left out. */
 export function carry(
   definition: CardStatement,
@@ -121,7 +144,8 @@ export function carry(
   }
   const band = definition.id === 'marks' ? bandOf(book, all) : null
   if (band) carried.push(band)
-  const known = new Set(carried.map(({ input }) => input))
+  const current = carried.filter((each) => !isOutdated(each, definition.id, here, all))
+  const known = new Set(current.map(({ input }) => input))
   const asked = Object.entries(definition.inputs).filter(([, input]) => input.more !== true)
   return {
     given: Object.fromEntries(carried.map(({ input, value }) => [input, value])),

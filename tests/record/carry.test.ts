@@ -100,6 +100,37 @@ describe('carry(definition, procedure, readings, book)', () => {
   test('carry is not complete while a reading that is asked for at first is missing', () => {
     expect(carry(sag, 'measure-front-sag', all, fill({ extended: ['150'] })).complete).toBe(false)
   })
+  test('carry is not complete after the work with what the rider weighed down before it', () => {
+    const job = [
+      ...all,
+      length('refit', 'extendedAfter', 'sag', 'extended'),
+      length('again', 'riderSettledDownAfter', 'sag', 'settledDown'),
+      length('again', 'riderSettledUpAfter', 'sag', 'settledUp'),
+    ]
+    const typed = (names: Readonly<Record<string, string>>): Book =>
+      writtenBook(
+        Object.entries(names).map(([name, text]) => {
+          const { procedure, spec } = job.find((taken) => taken.spec.id === name)!
+          return [procedure, name, 0, entryOf(spec, text, 'mm')] as const
+        }),
+      )
+    const before = {
+      frontTravel: '120',
+      extended: '150',
+      riderSettledDown: '112',
+      riderSettledUp: '118',
+    }
+    const complete = (here: string, names: Readonly<Record<string, string>>): boolean =>
+      carry(sag, here, job, typed(names)).complete
+    expect(complete('measure-front-sag', before)).toBe(true)
+    expect(complete('refit', { ...before, extendedAfter: '150' })).toBe(false)
+    expect(complete('again', { ...before, extendedAfter: '150' })).toBe(false)
+    const after = { ...before, riderSettledDownAfter: '114', riderSettledUpAfter: '120' }
+    expect(complete('refit', { ...after, extendedAfter: '150' })).toBe(true)
+    // a hanging length that is not read again is the one from before
+    expect(complete('again', after)).toBe(true)
+  })
+
   test('carry takes the state before from the baseline, the later of two readings after, and the friction band from lift less push', () => {
     const book = fill({
       markLeft: ['115'],
