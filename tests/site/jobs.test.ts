@@ -186,6 +186,11 @@ describe('the card', () => {
         0.007,
         6,
       )
+      // no column of the table beyond the screen's edge
+      const beyond = await page
+        .locator('.compare')
+        .evaluate((box) => box.scrollWidth - box.clientWidth)
+      expect(beyond).toBe(0)
       const reasons = await page
         .locator('[data-reason]')
         .evaluateAll((all) => all.map((each) => (each as HTMLElement).dataset['reason']))
