@@ -20,6 +20,9 @@ type Values = InputOf<typeof statement>
 const pitchOf = (input: Values): number =>
   input.thread === 'measured' ? input.pitch : METRIC_THREAD_PITCHES[input.thread]!
 
+/** A sum of lengths [m] without the rounding of its parts: a spring that just fills its room is held, and a picometre short of it would be loose. */
+const withoutRounding = (length: number): number => Number(length.toFixed(12))
+
 function setUp(input: Values) {
   const screw = turnsToTravel({ turns: input.turnsIn, pitch: pitchOf(input) })
   if (screw > input.range + 1e-9) {
@@ -36,7 +39,7 @@ function setUp(input: Values) {
     washers: input.washers.map(([thickness = 0]) => thickness),
   }
   const [setting] = forkStack({ ...stack, spacerLength: input.spacerLength, settings: [screw] })
-  const { preload } = setting!
+  const preload = withoutRounding(setting!.preload)
   if (preload >= input.springLength)
     throw new InputRefusal(
       'tubeDepth',
@@ -61,7 +64,7 @@ function springOf(rate: number, free: number, solid: number | undefined): CoilGr
       'solidLength',
       'The length with the coils touching must be less than the free length of the spring. Check both',
     )
-  return [{ rate, closes: free - solid }]
+  return [{ rate, closes: withoutRounding(free - solid) }]
 }
 
 const holds = ([group]: CoilGroup[], preload: number): boolean =>
@@ -108,12 +111,13 @@ function compute(input: Values, solved: ReturnType<typeof setUp>): OutputOf<type
   const rows = settingsOf(input).map((turns) => {
     const at = turnsToTravel({ turns, pitch: pitchOf(input) })
     const [row] = forkStack({ ...stack, spacerLength: input.spacerLength, settings: [at] })
-    const height = heightAt(input, spring, row!.preload)
+    const reached = withoutRounding(row!.preload)
+    const height = heightAt(input, spring, reached)
     return [
       turns,
-      row!.preload,
+      reached,
       height === null || reference === null ? null : reference - height,
-      stateOf(spring, row!.preload),
+      stateOf(spring, reached),
     ]
   })
   return {
