@@ -55,7 +55,7 @@ export function solve(
   const known = { input, inputSpread: inputSpreadOf(definition, input, own), all, picture }
   if (own.length === 0) return { ...known, output: all[0]!, verdicts: verdictsIn(all) }
   const merged = mergeResults(all)
-  const judged = definition.judge?.(input, merged) ?? {}
+  const judged = definition.judge?.(input, merged, known.inputSpread) ?? {}
   const reached = verdictsIn(all)
   const codeAt = (id: string) => (at: Given) => codeOf(definition, placed(given, at), context, id)
   const between = Object.entries(reached).flatMap(([id, codes]): [string, readonly string[]][] =>

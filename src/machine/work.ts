@@ -1,7 +1,7 @@
 import type { Results } from './cells.ts'
 import type { Given } from './given.ts'
 import type { CardStatement } from './statement.ts'
-import type { InputOf, OutputOf, VerdictsOf } from './values.ts'
+import type { InputOf, KnownInputOf, OutputOf, VerdictsOf } from './values.ts'
 
 /** Inputs by id in SI, without their calculator's types. */
 export type LooseInput = Readonly<Record<string, unknown>>
@@ -22,8 +22,12 @@ export interface Away {
 export interface Work {
   /** SI in, SI out, bikes included */
   solve(input: LooseInput): Solution<Results, unknown>
-  /** verdicts that hang on how wide a result is: by output id, every code that holds once inputs are not known and results are ranges */
-  judge?(input: LooseInput, outputs: Results): Readonly<Record<string, readonly string[]>>
+  /** verdicts that hang on how wide a result is: by output id, every code that holds once inputs are not known and results are ranges; `known` has the ranges of the inputs */
+  judge?(
+    input: LooseInput,
+    outputs: Results,
+    known: LooseInput,
+  ): Readonly<Record<string, readonly string[]>>
   /** values that make the "before" when the reader holds none: e.g. the change set to zero */
   baseline?(given: Given): Given
   /** set where `baseline` is a state of the example's, not the reader's own without the change: a card drops it once values are the reader's */
@@ -37,7 +41,7 @@ export interface Work {
 /** The same with the calculator's own types. */
 interface TypedWork<S extends CardStatement, P> {
   solve(input: InputOf<S>): Solution<OutputOf<S>, P>
-  judge?(input: InputOf<S>, outputs: OutputOf<S>): Partial<VerdictsOf<S>>
+  judge?(input: InputOf<S>, outputs: OutputOf<S>, known: KnownInputOf<S>): Partial<VerdictsOf<S>>
   baseline?(given: Given): Given
   exampleBaseline?: true
   textProblems?: Work['textProblems']

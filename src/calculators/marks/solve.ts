@@ -1,4 +1,5 @@
 import { compareMarks } from '../../core/index.ts'
+import { exceeds } from '../../machine/exceeds.ts'
 import type { CodeOf, InputOf, OutputOf } from '../../machine/values.ts'
 import { InputRefusal, defineWork } from '../../machine/work.ts'
 import type { Interval } from '../../units/interval.ts'
@@ -34,14 +35,15 @@ function yardstickOf(
 
 function verdictOf(
   change: number,
-  { settled, readingPlusMinus }: Values,
+  { settled }: Values,
   { size, plusMinus }: Yardstick,
 ): CodeOf<typeof statement, 'onMark'> {
   const beyond = change > 0 ? 'higher' : 'lower'
-  if (settled !== 'different') return Math.abs(change) <= size ? 'on-mark' : beyond
-  if (readingPlusMinus === 0) return Math.abs(change) <= size ? 'friction' : beyond
-  if (Math.abs(change) + plusMinus <= size) return 'friction'
-  return Math.abs(change) - plusMinus > size ? beyond : 'edge'
+  const moved = Math.abs(change)
+  if (settled !== 'different') return exceeds(moved, size) ? beyond : 'on-mark'
+  if (exceeds(moved - plusMinus, size)) return beyond
+  // exact readings have no edge: then both comparisons are one
+  return exceeds(moved + plusMinus, size) ? 'edge' : 'friction'
 }
 
 /** SI in, SI out. */

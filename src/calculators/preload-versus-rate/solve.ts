@@ -8,6 +8,7 @@ import {
 } from '../../core/index.ts'
 import type { Fork, Gas } from '../../core/index.ts'
 import type { Given } from '../../machine/given.ts'
+import { exceeds } from '../../machine/exceeds.ts'
 import type { CodeOf, InputOf, OutputOf } from '../../machine/values.ts'
 import { defineWork } from '../../machine/work.ts'
 import type { Interval } from '../../units/interval.ts'
@@ -53,10 +54,10 @@ function stands(
   topStop: number,
   limit: { travel: number; cause: string },
 ): CodeOf<typeof statement, 'where'> {
-  if (load <= topStop) return 'top-stop'
-  if (limit.cause === 'locked' && used > LOCKING * limit.travel) return 'oil-stop'
-  if (used >= limit.travel * (1 - 1e-9)) return 'full-travel'
-  return setUp.topOut === 'fitted' && used < setUp.topOutLength ? 'top-out' : 'between'
+  if (!exceeds(load, topStop)) return 'top-stop'
+  if (limit.cause === 'locked' && exceeds(used, LOCKING * limit.travel)) return 'oil-stop'
+  if (!exceeds(limit.travel, used)) return 'full-travel'
+  return setUp.topOut === 'fitted' && exceeds(setUp.topOutLength, used) ? 'top-out' : 'between'
 }
 
 /** SI in, SI out. */

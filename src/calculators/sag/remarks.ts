@@ -1,5 +1,6 @@
 import { defineRemarks, type Remark, type RemarkContext } from '../../machine/remark.ts'
 import { exists, estimate } from '../../units/interval.ts'
+import { eitherOf } from '../../machine/labels.ts'
 import type statement from './statement.ts'
 
 /** A band this wide calls for freeing the fork before choosing anything by it: at 18 N/mm it is 90 N each way, half as much again as the 60 N of a fork in order (common practice, no source). */
@@ -22,16 +23,20 @@ function readingOf({ output, input, verdicts, say, words }: Context): Remark {
   const band = say.quantity(estimate(output.frictionBand) ?? 0, 'mm', 1)
   const [only, ...others] = verdicts.window
   const friction = `Friction can hold it anywhere within ${band} of travel.`
-  // the travel alone may be unknown, and the share hangs on it
+  // the travel alone may be unknown, and the share hangs on it; an edge between two sides of it goes without saying
+  const sides = verdicts.window.filter((code) => code !== 'edge')
+  const where = eitherOf(
+    (sides.length > 1 ? sides : verdicts.window).map((code) => words('window', code)),
+  )
   if (others.length > 0)
     return {
       kind: 'reading',
-      text: `The bike settles about ${sag} down. Without the full travel, that can be ${share} of it: ${words('window')}, which runs from ${window}. ${friction}`,
+      text: `The bike settles about ${sag} down. Without the full travel, that can be ${share} of it: ${where}, which runs from ${window}. ${friction}`,
     }
-  const where = typeof output.share === 'number' ? share : `somewhere from ${share}`
+  const at = typeof output.share === 'number' ? share : `somewhere from ${share}`
   return {
     kind: 'reading',
-    text: `The bike settles about ${sag} down, ${where} of its travel: ${places(window)[only ?? 'edge'] ?? ''}. ${friction}`,
+    text: `The bike settles about ${sag} down, ${at} of its travel: ${places(window)[only ?? 'edge'] ?? ''}. ${friction}`,
     brief: `Your sag is ${sag}, ${share} of the travel. The window is ${window}: ${words('window')}.`,
   }
 }

@@ -1,6 +1,8 @@
 import { sagFromMarks } from '../../core/index.ts'
-import type { CodeOf, InputOf, OutputOf } from '../../machine/values.ts'
+import { exceeds } from '../../machine/exceeds.ts'
+import type { CodeOf, InputOf, KnownInputOf, OutputOf } from '../../machine/values.ts'
 import { InputRefusal, defineWork } from '../../machine/work.ts'
+import { ends } from '../../units/interval.ts'
 import type { Interval } from '../../units/interval.ts'
 import { measured } from '../../machine/measured.ts'
 import type statement from './statement.ts'
@@ -20,9 +22,32 @@ function refuseWrongOrder(extended: number, down: number, up: number): void {
 
 /** Against a window, with what the ± leaves open. */
 function against(share: Interval, low: number, high: number): CodeOf<typeof statement, 'window'> {
-  if (share.low >= low && share.high <= high) return 'inside'
-  if (share.high < low) return 'less'
-  return share.low > high ? 'more' : 'edge'
+  if (exceeds(low, share.high)) return 'less'
+  if (exceeds(share.low, high)) return 'more'
+  return exceeds(low, share.low) || exceeds(share.high, high) ? 'edge' : 'inside'
+}
+
+/**
+ * Travel that is not known leads through every verdict of the range, the narrowest too: between the travels at which an end of the sag meets an end of the window
+ * it stays the same.
+ */
+const judge = (
+  { windowLow, windowHigh }: InputOf<typeof statement>,
+  { sag }: OutputOf<typeof statement>,
+  { travel }: KnownInputOf<typeof statement>,
+): { window?: CodeOf<typeof statement, 'window'>[] } => {
+  const [from, to] = ends(travel)!
+  const [least, most] = ends(sag)!
+  const turns = [least, most]
+    .flatMap((length) => [length / windowLow, length / windowHigh])
+    .filter((at) => at > from && at < to)
+    .sort((a, b) => a - b)
+  const places = [from, ...turns, to]
+  const tried = places.flatMap((at, place) => [at, (at + (places[place + 1] ?? at)) / 2])
+  const codes = tried.map((at) =>
+    against({ low: least / at, high: most / at }, windowLow, windowHigh),
+  )
+  return { window: [...new Set(codes)] }
 }
 
 /** SI in, SI out. */
@@ -63,4 +88,5 @@ export default defineWork<typeof statement>({
     const outputs = compute(input)
     return { outputs, picture: () => undefined }
   },
+  judge,
 })
