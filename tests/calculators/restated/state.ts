@@ -7,7 +7,7 @@ import { ends } from '../../../src/units/interval.ts'
 import { fromSI } from '../../../src/units/units.ts'
 import type { Unit } from '../../../src/units/units.ts'
 import { bikes } from '../bikes.ts'
-import type { BikeSpec } from '../../../src/bikes/bikes.ts'
+import type { BikeSheet } from '../../../src/bikes/sheet.ts'
 
 /** A number of the card with its ends; all three alike where it has no ±. */
 export interface Told {
@@ -24,7 +24,7 @@ export interface State {
   maybe(id: string): number | undefined
   chosen(id: string): string
   table(id: string): readonly (readonly number[])[]
-  bike(id: string): BikeSpec
+  bike(id: string): BikeSheet
   /** a number of the card; null where it shows none */
   told(id: string): Told | null
   /** the cells of a table of the card: numbers, codes as they are */
