@@ -1,10 +1,9 @@
-import { withBetween } from './between.ts'
 import type { Calculator } from './calculator.ts'
 import type { Given } from './given.ts'
 import { InputRefusal } from './work.ts'
 import { middle } from '../units/interval.ts'
-import { cellOf, codesOf } from './cells.ts'
-import type { Cell, Results } from './cells.ts'
+import { cellOf } from './cells.ts'
+import type { Results } from './cells.ts'
 import { mergeResults, verdictsIn } from './merge.ts'
 import { unknownOf } from './possible.ts'
 import { inputOf, placed, unknownIn } from './state.ts'
@@ -56,39 +55,8 @@ export function solve(
   if (own.length === 0) return { ...known, output: all[0]!, verdicts: verdictsIn(all) }
   const merged = mergeResults(all)
   const judged = definition.judge?.(input, merged, known.inputSpread) ?? {}
-  const reached = verdictsIn(all)
-  const codeAt = (id: string) => (at: Given) => codeOf(definition, placed(given, at), context, id)
-  const between = Object.entries(reached).flatMap(([id, codes]): [string, readonly string[]][] =>
-    codes.length < 2 || id in judged
-      ? []
-      : [
-          [
-            id,
-            withBetween(
-              codes,
-              states,
-              all.map((results) => codesOf(results[id] as Cell)[0] ?? null),
-              codeAt(id),
-            ),
-          ],
-        ],
-  )
-  const verdicts = { ...reached, ...Object.fromEntries(between), ...judged }
-  const cells = Object.fromEntries(
-    Object.entries(verdicts).map(([id, codes]) => [id, cellOf(codes)]),
-  )
-  return { ...known, output: { ...merged, ...cells }, verdicts }
-}
-
-/** The code of one verdict in one state; null where it has none, or where the state is refused. */
-function codeOf(definition: Calculator, given: Given, context: Context, id: string): string | null {
-  try {
-    const { outputs } = definition.solve(inputOf(definition, given, context))
-    return codesOf(outputs[id] as Cell)[0] ?? null
-  } catch (error) {
-    if (error instanceof InputRefusal) return null
-    throw error
-  }
+  const cells = Object.fromEntries(Object.entries(judged).map(([id, codes]) => [id, cellOf(codes)]))
+  return { ...known, output: { ...merged, ...cells }, verdicts: { ...verdictsIn(all), ...judged } }
 }
 
 const recent = new WeakMap<

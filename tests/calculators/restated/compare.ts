@@ -23,7 +23,8 @@ const told = (codes: readonly (string | null)[]): string =>
 /** What must stand where the card has more words than the numbers tell apart. */
 const fits = (is: string, must: string): boolean => must.split(' or ').includes(is)
 
-function wrongAt(definition: WholeCalculator, rule: Rule, given: Given): Wrong[] {
+/** A rule's verdict at one state, where it is not as it must be. */
+export function wrongAt(definition: WholeCalculator, rule: Rule, given: Given): Wrong[] {
   const results = resultsAt(definition, given)
   if (results === null) return []
   const must = rule.must(stateOf(definition, given, results))
