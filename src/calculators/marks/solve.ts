@@ -1,5 +1,4 @@
 import { compareMarks } from '../../core/index.ts'
-import { exceeds } from '../../machine/exceeds.ts'
 import type { CodeOf, InputOf, OutputOf } from '../../machine/values.ts'
 import { InputRefusal, defineWork } from '../../machine/work.ts'
 import type { Interval } from '../../units/interval.ts'
@@ -32,6 +31,9 @@ function yardstickOf(
     plusMinus: Math.hypot(ofChange, expanded(Math.SQRT2 * standardFromLimit(readingPlusMinus))),
   }
 }
+
+/** Whether a value is really above another, and not by rounding: a move of 18 mm is no more than a band of 18 mm; both in metres. */
+const exceeds = (value: number, other: number): boolean => value - other > 1e-12
 
 function verdictOf(
   change: number,

@@ -8,7 +8,6 @@ import {
 } from '../../core/index.ts'
 import type { Fork, Gas } from '../../core/index.ts'
 import type { Given } from '../../machine/given.ts'
-import { exceeds } from '../../machine/exceeds.ts'
 import type { CodeOf, InputOf, OutputOf } from '../../machine/values.ts'
 import { defineWork } from '../../machine/work.ts'
 import type { Interval } from '../../units/interval.ts'
@@ -46,6 +45,9 @@ function atFullTravel(fork: Fork, from: number, sealed: boolean): number | Inter
   const slow = forkForce(fork, fork.travel)
   return sealed ? { low: slow, high: forkForce(fork, fork.travel, { exponent: FAST, from }) } : slow
 }
+
+/** Whether a value is really above another, and not by rounding: 594 N squeeze 9 N/mm each by 33 mm; newtons or metres. */
+const exceeds = (value: number, other: number): boolean => value - other > 1e-9 * Math.abs(other)
 
 function stands(
   setUp: Input,

@@ -1,6 +1,5 @@
 import { defineRemarks, type Remark, type RemarkContext } from '../../machine/remark.ts'
 import { exists, estimate } from '../../units/interval.ts'
-import { eitherOf } from '../../machine/labels.ts'
 import type statement from './statement.ts'
 
 /** A band this wide calls for freeing the fork before choosing anything by it: at 18 N/mm it is 90 N each way, half as much again as the 60 N of a fork in order (common practice, no source). */
@@ -25,9 +24,9 @@ function readingOf({ output, input, verdicts, say, words }: Context): Remark {
   const friction = `Friction can hold it anywhere within ${band} of travel.`
   // the travel alone may be unknown, and the share hangs on it; an edge between two sides of it goes without saying
   const sides = verdicts.window.filter((code) => code !== 'edge')
-  const where = eitherOf(
-    (sides.length > 1 ? sides : verdicts.window).map((code) => words('window', code)),
-  )
+  const where = (sides.length > 1 ? sides : verdicts.window)
+    .map((code) => words('window', code))
+    .join(', or ')
   if (others.length > 0)
     return {
       kind: 'reading',

@@ -1,5 +1,4 @@
 import { sagFromMarks } from '../../core/index.ts'
-import { exceeds } from '../../machine/exceeds.ts'
 import type { CodeOf, InputOf, KnownInputOf, OutputOf } from '../../machine/values.ts'
 import { InputRefusal, defineWork } from '../../machine/work.ts'
 import { ends } from '../../units/interval.ts'
@@ -19,6 +18,9 @@ function refuseWrongOrder(extended: number, down: number, up: number): void {
       'The reading with the wheel hanging must be the longest of the three. Lift the wheel clear and read again',
     )
 }
+
+/** Whether a value is really above another, and not by rounding: 35 mm of 140 mm is 25 %, and not less. */
+const exceeds = (value: number, other: number): boolean => value - other > 1e-9
 
 /** Against a window, with what the ± leaves open. */
 function against(share: Interval, low: number, high: number): CodeOf<typeof statement, 'window'> {
