@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { Calculator } from '../../src/machine/calculator.ts'
+import { decodeLink } from '../../src/machine/link.ts'
 import type { UnitChoice } from '../../src/units/choice.ts'
-import { NOT_LOADED } from './notLoaded.ts'
 import { keptOrigins, linkOrigins, setIn } from './stand.ts'
 import type { Mode, Stand } from './stand.ts'
 
@@ -27,19 +27,13 @@ export function useAddress(
   const told = useRef(initial)
   useEffect(() => {
     if (mode === 'chapter' || location.search.length < 2) return
-    // most pages open without a link, and load nothing to read one
-    void import('../../src/machine/link.ts').then(
-      ({ decodeLink }) => {
-        const link = decodeLink(definition, location.search, bikes)
-        const origins = keptOrigins(history.state) ?? linkOrigins(definition, location.search)
-        setProblems(link.problems)
-        if (origins === null) return
-        const { given, held } = link
-        told.current = { given, held, origins, example: false, dropped: false }
-        setStand(told.current)
-      },
-      () => setProblems([NOT_LOADED]),
-    )
+    const link = decodeLink(definition, location.search, bikes)
+    const origins = keptOrigins(history.state) ?? linkOrigins(definition, location.search)
+    setProblems(link.problems)
+    if (origins === null) return
+    const { given, held } = link
+    told.current = { given, held, origins, example: false, dropped: false }
+    setStand(told.current)
   }, [])
   const { given, held } = stand
   const shown = useRef(choice)

@@ -3,6 +3,8 @@ import axe from 'axe-core'
 import { parseHTML } from 'linkedom'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
+import { Bundle } from '../../src/build/bundle.ts'
+import { Needs } from '../../src/build/offlineNeeds.ts'
 import { bikes, jobs } from './bookRecords.ts'
 import { launch } from './browser.ts'
 import { anotherEdition, openLine } from './offlineSite.ts'
@@ -40,20 +42,20 @@ async function fresh(): Promise<Page> {
   return context.newPage()
 }
 const open = (page: Page, address: string) => page.goto(line.origin + address)
-/** Waits until a page is kept, whole. */
+/** Waits until a page is kept, with all that it needs: what it has loaded, and what it loads later. */
 async function kept(page: Page, address: string): Promise<void> {
+  const html = builtText(`${address}index.html`)
+  const needs = await new Needs('dist', await Bundle.read()).of(html)
   await page.waitForFunction(
-    async (at) => {
+    async (addresses) => {
       const { active } = await navigator.serviceWorker.ready
       const cache = await caches.open('witness-mark /')
-      const loaded = performance.getEntriesByType('resource').map(({ name }) => new URL(name))
-      const own = loaded.filter(({ pathname }) => pathname.startsWith('/_astro/'))
       const all = await Promise.all(
-        [new URL(at, location.href), ...own].map((url) => cache.match(url, { ignoreSearch: true })),
+        addresses.map((each) => cache.match(each, { ignoreSearch: true })),
       )
       return active?.state === 'activated' && all.every((each) => each !== undefined)
     },
-    address,
+    [address, ...needs.map((need) => `/${need}`)],
     { polling: 50 },
   )
 }
@@ -105,7 +107,7 @@ describe('what was opened', () => {
     expect(asked.filter((each) => /sw\.js|offer|askWorker|icons/.test(each))).toEqual([])
     line.cut()
     await open(page, '/calculators/sag/?v=1&extended=151')
-    expect(await page.locator('[name="extended"]').inputValue()).toBe('151')
+    await soon(() => page.locator('[name="extended"]').inputValue()).toBe('151')
     await page.locator('[name="extended"]').fill('155')
     // its remarks were never loaded before
     await page.locator('[data-remarks], .remarks').first().waitFor()
