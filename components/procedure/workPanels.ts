@@ -8,7 +8,7 @@ import type { CardStatement } from '../../src/machine/statement.ts'
 import { isNumber } from '../../src/machine/statement.ts'
 import type { Book } from '../../src/record/book.ts'
 import type { Taken } from '../../src/record/carry.ts'
-import { workedGiven } from '../../src/record/worked.ts'
+import { readingsOf, workedGiven } from '../../src/record/worked.ts'
 import type { ResultSpec } from '../../src/record/worked.ts'
 import type { UnitChoice } from '../../src/units/choice.ts'
 import { isInterval } from '../../src/units/interval.ts'
@@ -98,6 +98,12 @@ const linkOf = (statement: CardStatement, given: Given): string => {
   return `?${encodeLink(statement, { ...defaultsOf(statement), ...given }, null, { named })}`
 }
 
+/** What the calculator calls a reading that no step here takes. */
+function labelOf({ inputs }: ResultSpec, statement: CardStatement, reading: string): string {
+  const input = Object.entries(inputs).find(([, source]) => readingsOf(source).includes(reading))
+  return (input && statement.inputs[input[0]]?.label) ?? reading
+}
+
 /** The results of a stretch of steps: worked out from the readings by the calculators, and linked with the same numbers. */
 export function workPanels(
   root: HTMLElement,
@@ -120,7 +126,7 @@ export function workPanels(
       const link = element.querySelector<HTMLAnchorElement>('[data-work-link]')
       if (link) link.href = `${base}calculators/${spec.calculator}/${linkOf(statement, given)}`
       const says = element.querySelector('[data-work-missing]')
-      const wanted = missing.map((id) => labels.get(id) ?? id)
+      const wanted = missing.map((id) => labels.get(id) ?? labelOf(spec, statement, id))
       if (says)
         says.textContent =
           refused.length > 0

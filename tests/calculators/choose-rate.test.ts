@@ -179,6 +179,12 @@ describe('choose-rate', () => {
     expectNear(Number(row![7]) / (2 * Math.PI), 2.35, 0.1)
   })
 
+  test('choose-rate’s picture says nothing of rates that it does not name', () => {
+    const nothingKnown = { from: 'own', riderMass: 95 }
+    expect(shown(chooseRate, nothingKnown).now.output.rows).toEqual([])
+    expect(drawn(chooseRate, ChooseRateFigure, nothingKnown)).not.toMatch(/None of these/)
+  })
+
   test('choose-rate names no rate for a bike of which neither rate nor sags are known', () => {
     const { output } = shown(chooseRate, { from: 'own' }).now
     for (const id of ['sameRate', 'candidates', 'inHand', 'fittedRate', 'harder'])

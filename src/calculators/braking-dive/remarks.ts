@@ -73,7 +73,7 @@ function lifting({ input, output, say }: Context): Remark[] {
   return [
     {
       kind: 'limit',
-      text: `The rear wheel carries nothing from ${from}. A crest or a bump lifts it here.`,
+      text: `The rear wheel carries nothing from ${from}. A crest or a bump lifts it here, and so does a brake that comes quickly or a road downhill.`,
     },
   ]
 }

@@ -141,6 +141,7 @@ export default defineStatement({
     'Bushing friction that grows with the brake, tyre squash (several millimetres more), and air drag, which helps to slow the bike.',
     'The wheels’ own inertia, which turns the bike a little further forward as they slow: about 14 N more on the front tyre at 0.6 g, half a millimetre of travel.',
     'A damper’s own law: a square one passes the settled dive by another amount than this straight one.',
+    'A quick brake, a crest or a road downhill: each lifts the rear wheel at less than the deceleration given here.',
   ],
   inputs,
   outputs,

@@ -176,9 +176,11 @@ export default function ChooseRateFigure({ now, before, say }: Props) {
           )}
         </svg>
         <figcaption>
-          {fitting.length === 0
-            ? 'None of these meets everything asked for. '
-            : `${names} ${say.symbol('N/mm')} ${fitting.length === 1 ? 'meets' : 'meet'} everything asked for: bold. `}
+          {now.picture.rows.length === 0
+            ? ''
+            : fitting.length === 0
+              ? 'None of these meets everything asked for. '
+              : `${names} ${say.symbol('N/mm')} ${fitting.length === 1 ? 'meets' : 'meet'} everything asked for: bold. `}
           Circle: bike alone, the window shaded. Bar: with the rider. Triangle: settled on the
           brakes; the shaded stretch is what a quick brake adds.
         </figcaption>

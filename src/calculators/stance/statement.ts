@@ -103,6 +103,7 @@ export default defineStatement({
     'Damping: a brake put on quickly passes the settled dive by 15 to 32 % of the change.',
     'Chain pull, air, frame and fork flex, bushing friction that grows with the brake.',
     'Pneumatic trail, as large as the changes shown, and yokes that are not parallel to the steering axis.',
+    'A quick brake, a crest or a road downhill: each lifts the rear wheel at less than the deceleration given here.',
   ],
   inputs,
   outputs,
