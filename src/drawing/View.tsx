@@ -21,11 +21,19 @@ export type Staged<P> = ComponentType<P> & {
 /** The view in front; null where all stand below each other. */
 export const FrontView = createContext<string | null>(null)
 
+interface ViewProps {
+  id: string
+  /** shows larger, for a hand, what another picture shows too: paper goes without it */
+  closeUp?: boolean
+  children: ComponentChildren
+}
+
 /** One picture of a figure. Where there is room for one only, the stage shows the one in front. */
-export function View({ id, children }: { id: string; children: ComponentChildren }): JSX.Element {
+export function View({ id, closeUp = false, children }: ViewProps): JSX.Element {
   const front = useContext(FrontView)
+  const place = front === null || front === id ? 'view front' : 'view'
   return (
-    <div class={front === null || front === id ? 'view front' : 'view'} data-view={id}>
+    <div class={closeUp ? `${place} close-up` : place} data-view={id}>
       {children}
     </div>
   )

@@ -158,7 +158,7 @@ export default function ForkStackFigure(props: FigureProps<typeof forkStack, Pic
       <View id="all">
         <Legs {...props} />
       </View>
-      <View id="held">
+      <View id="held" closeUp>
         <Held {...props} prefix={`${props.prefix}-close`} />
       </View>
     </>

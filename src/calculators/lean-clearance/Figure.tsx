@@ -59,7 +59,7 @@ export default function LeanClearanceFigure(props: Props) {
       <View id="lean">
         <Leaning {...props} />
       </View>
-      <View id="part">
+      <View id="part" closeUp>
         <Part {...props} />
       </View>
     </>

@@ -202,7 +202,7 @@ export default function MarksFigure(props: FigureProps<typeof marks>) {
       <View id="mark">
         <AtTheMark now={now} say={say} />
       </View>
-      <View id="readings">
+      <View id="readings" closeUp>
         <Readings {...props} />
       </View>
     </div>

@@ -237,7 +237,7 @@ export default function OilHeightFigure(props: Props) {
       <View id="leg">
         <Chamber {...props} />
       </View>
-      <View id="level">
+      <View id="level" closeUp>
         <Level {...props} prefix={`${prefix}-close`} />
       </View>
       <View id="force">

@@ -118,7 +118,7 @@ export default function RateFromSagFigure(props: FigureProps<typeof rateFromSag,
       <View id="springs">
         <Shelf now={now} say={say} />
       </View>
-      <View id="tube">
+      <View id="tube" closeUp>
         <Tube {...props} />
       </View>
       <View id="chart">

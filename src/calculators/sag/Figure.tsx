@@ -93,7 +93,7 @@ export default function SagFigure(props: FigureProps<typeof sag>) {
       <View id="all">
         <Legs {...props} />
       </View>
-      <View id="mark">
+      <View id="mark" closeUp>
         <AtMark {...props} />
       </View>
     </>

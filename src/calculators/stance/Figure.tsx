@@ -106,7 +106,7 @@ export default function StanceFigure(props: Props) {
           {(view) => <Aboard places={bike.aboard ?? []} projection={view} say={say} />}
         </SideView>
       </View>
-      <View id="parts">
+      <View id="parts" closeUp>
         <Parts {...props} prefix={`${prefix}-parts`} />
       </View>
       <View id="details">

@@ -228,7 +228,7 @@ export default function TrailFigure({ now, before, say }: FigureProps<typeof tra
           </figcaption>
         </figure>
       </View>
-      <View id="ground">
+      <View id="ground" closeUp>
         <Ground now={now} before={before} say={say} />
       </View>
     </div>
