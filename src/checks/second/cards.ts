@@ -8,6 +8,7 @@ import { chainBySupport, largestAt } from './chain.ts'
 import { choosing } from './choosing.ts'
 import type { OneCase } from './oneCase.ts'
 import { rideInSteps } from './quarter.ts'
+import { halve } from './searches.ts'
 import { placeAt } from './settle.ts'
 import { tell } from './told.ts'
 import type { Told } from './told.ts'
@@ -82,16 +83,9 @@ function inChassis(place: ReturnType<typeof placeAt>, at: { x: number; z: number
 const rolled = (height: number, halfWidth: number, crown: number, roll: number): number =>
   crown + (height - crown) * Math.sin(Math.PI / 2 - roll) - halfWidth * Math.sin(roll)
 
-/** The roll at which a height comes to 0, by halving. */
-function touching(height: (roll: number) => number): number {
-  let [low, high] = [0, 1.2]
-  for (let i = 0; i < 45; i++) {
-    const middle = (low + high) / 2
-    if (height(middle) > 0) low = middle
-    else high = middle
-  }
-  return low
-}
+/** The roll at which a height comes to 0. */
+const touching = (height: (roll: number) => number): number =>
+  halve((roll) => height(roll) > 0, [0, 1.2], 45)
 
 function leanCase(sheet: BikeSheet): OneCase {
   const spec = inSI(sheet)

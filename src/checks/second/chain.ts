@@ -1,4 +1,5 @@
 import type { ChainDrive } from '../../core/index.ts'
+import { halve } from './searches.ts'
 
 /*
  * A chain about two sprockets without the rule for two circles: the way round any convex shape is its breadth added up over all directions (Cauchy), and a straight run lies
@@ -42,31 +43,18 @@ function roundBoth([front, rear]: readonly [Circle, Circle]): number {
 
 /** The upper straight run [m]: from circle to circle at the direction, found by halving, in which they reach equally far. */
 function straight([front, rear]: readonly [Circle, Circle]): number {
-  let [low, high] = [0, Math.PI]
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2
-    if (reach(front, middle) > reach(rear, middle)) low = middle
-    else high = middle
-  }
+  const at = halve((towards) => reach(front, towards) > reach(rear, towards), [0, Math.PI])
   const touch = ({ x, z, radius }: Circle) => ({
-    x: x + radius * Math.cos(low),
-    z: z + radius * Math.sin(low),
+    x: x + radius * Math.cos(at),
+    z: z + radius * Math.sin(at),
   })
   const [a, b] = [touch(front), touch(rear)]
   return Math.hypot(a.x - b.x, a.z - b.z)
 }
 
-/** How far the middle of a run can be moved up and down when the chain is so much longer, by halving. */
-function movement(run: number, longer: number): number {
-  let [low, high] = [0, run]
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2
-    // up or down by half of it, the run is two sides of a triangle
-    if (2 * Math.hypot(run / 2, middle / 2) - run < longer) low = middle
-    else high = middle
-  }
-  return low
-}
+/** How far the middle of a run can be moved up and down when the chain is so much longer: up or down by half of it, the run is two sides of a triangle. */
+const movement = (run: number, longer: number): number =>
+  halve((by) => 2 * Math.hypot(run / 2, by / 2) - run < longer, [0, run])
 
 /** Slack of a chain [m] at any travel, once it was read at one. */
 export function chainBySupport(drive: ChainDrive, read: { slack: number; at: number }) {

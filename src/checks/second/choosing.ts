@@ -5,7 +5,9 @@ import type { BikeSheet } from '../../bikes/sheet.ts'
 import { STANDARD_GRAVITY } from '../../core/index.ts'
 import type { Bike } from '../../core/index.ts'
 import type { OneCase } from './oneCase.ts'
+import { fourSlopes } from './fourSlopes.ts'
 import { forkPush } from './laws.ts'
+import { secant } from './searches.ts'
 import { tell } from './told.ts'
 
 /** Gentle enough that the rear stays off its top stop. */
@@ -15,20 +17,16 @@ const [MM, N_PER_MM] = [1e-3, 1e3]
 /** How far a mass on a damped spring passes its place when the load comes on evenly over a time, as a share: followed in steps of a few thousandths of a swing. */
 export function passes(frequency: number, damping: number, ramp: number): number {
   const step = 2e-3 / frequency
-  const slopes = (time: number, x: number, v: number): readonly [number, number] => [
+  type State = readonly [x: number, v: number]
+  const slopes = (time: number, [x, v]: State): State => [
     v,
     frequency ** 2 * (Math.min(1, time / ramp) - x) - 2 * damping * frequency * v,
   ]
-  let [x, v, most] = [0, 0, 0]
+  let state: State = [0, 0]
+  let most = 0
   for (let i = 0; i * step < ramp + 4 / frequency; i++) {
-    const time = i * step
-    const a = slopes(time, x, v)
-    const b = slopes(time + step / 2, x + (a[0] * step) / 2, v + (a[1] * step) / 2)
-    const c = slopes(time + step / 2, x + (b[0] * step) / 2, v + (b[1] * step) / 2)
-    const d = slopes(time + step, x + c[0] * step, v + c[1] * step)
-    x += (step / 6) * (a[0] + 2 * b[0] + 2 * c[0] + d[0])
-    v += (step / 6) * (a[1] + 2 * b[1] + 2 * c[1] + d[1])
-    most = Math.max(most, x)
+    state = fourSlopes(slopes, state, i * step, step)
+    most = Math.max(most, state[0])
   }
   return Math.max(0, most - 1)
 }
@@ -76,7 +74,7 @@ export function leftInHand(
   }
 }
 
-/** The preload [m] at which springs of a rate let the bike stand at a sag [m], by secants. */
+/** The preload [m] at which springs of a rate let the bike stand at a sag [m]. */
 function preloadFor(
   bike: Bike,
   payload: ReturnType<typeof aboard>,
@@ -86,26 +84,7 @@ function preloadFor(
 ): number {
   const off = (preload: number): number =>
     tell({ bike: withLegs(bike, rate, preload, oil), loadCase: { payload } }).frontTravel - sag
-  let [a, b] = [0.01, 0.012]
-  let [offA, offB] = [off(a), off(b)]
-  for (let i = 0; i < 12 && Math.abs(offB) > 1e-12; i++) {
-    const next = b - (offB * (b - a)) / (offB - offA)
-    ;[a, offA] = [b, offB]
-    ;[b, offB] = [next, off(next)]
-  }
-  return b
-}
-
-/** The place where a rising function is 0, by secants. */
-function zero(of: (x: number) => number, from: number, to: number): number {
-  let [a, b] = [from, to]
-  let [ofA, ofB] = [of(a), of(b)]
-  for (let i = 0; i < 20 && Math.abs(ofB) > 1e-10; i++) {
-    const next = b - (ofB * (b - a)) / (ofB - ofA)
-    ;[a, ofA] = [b, ofB]
-    ;[b, ofB] = [next, of(next)]
-  }
-  return b
+  return secant(off, [0.01, 0.012], 1e-12)
 }
 
 /** The roadster as it is chosen for: whom its springs suit, and a heavier rider now. */
@@ -134,7 +113,7 @@ function heavierCase(ready: Prepared): OneCase {
   const { bike, now, sag, own } = ready
   const ridden = leftInHand(bike, now)
   const [fitted, stiffer] = [rowOf(ready, 9000), rowOf(ready, 9500)]
-  const same = zero((rate) => rowOf(ready, rate).low - own.low, 9000, 9500)
+  const same = secant((rate) => rowOf(ready, rate).low - own.low, [9000, 9500], 1e-10)
   const push = forkRateBy(withLegs(bike, 9000, fitted.preload), sag)
   const upright = Math.cos(fitted.rest.rake)
   return {
@@ -152,7 +131,7 @@ function heavierCase(ready: Prepared): OneCase {
       sagWanted: sag,
       sameRate: same,
       sameOver: same / 9000 - 1,
-      oilInstead: zero((rise) => rowOf(ready, 9000, rise).low - own.low, 0, 0.01),
+      oilInstead: secant((rise) => rowOf(ready, 9000, rise).low - own.low, [0, 0.01], 1e-10),
       stepMore: stiffer.low - fitted.low,
       oilTen: rowOf(ready, 9000, 0.01).low - fitted.low,
       'rows.0.1': fitted.preload,

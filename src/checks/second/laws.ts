@@ -1,4 +1,5 @@
 import type { CoilGroup, Fork, GasState, Rear } from '../../core/index.ts'
+import { halve } from './searches.ts'
 
 /* The forces of springs and air by themselves, written down without a look at the core: a stack by its inverse, the air by pressure and volume. */
 
@@ -9,14 +10,9 @@ const deflection = (groups: readonly CoilGroup[], force: number): number =>
 /** Force of a stack [N] at a deflection [m], by halving on the force. */
 export function stackForce(groups: readonly CoilGroup[], by: number): number {
   if (by <= 0 || groups.length === 0) return 0
-  let [low, high] = [0, 1]
-  while (deflection(groups, high) < by) high *= 2
-  for (let i = 0; i < 80; i++) {
-    const middle = (low + high) / 2
-    if (deflection(groups, middle) < by) low = middle
-    else high = middle
-  }
-  return (low + high) / 2
+  let most = 1
+  while (deflection(groups, most) < by) most *= 2
+  return halve((force) => deflection(groups, force) < by, [0, most], 80)
 }
 
 const PRESSURE = 101325

@@ -1,3 +1,5 @@
+import { fourSlopes } from './fourSlopes.ts'
+
 /* One end of a bike over a road, by the plainest of all methods: Runge and Kutta’s four slopes in equal steps of 50 µs, and no look for where a law changes. */
 
 export interface Quarter {
@@ -11,6 +13,8 @@ export interface Quarter {
   /** height of the road under the tyre [m] at a time [s] */
   road(time: number): number
 }
+
+type State = readonly [body: number, bodySpeed: number, wheel: number, wheelSpeed: number]
 
 const GRAVITY = 9.80665
 const STEP = 5e-5
@@ -36,13 +40,7 @@ export function rideInSteps(end: Quarter, duration: number) {
   const read = { travel: [sag], body: [0], load: [load(0, 0)], time: [0] }
   const steps = Math.round(duration / STEP)
   for (let i = 0; i < steps; i++) {
-    const time = i * STEP
-    const first = slopes(time, state)
-    const second = slopes(time + STEP / 2, moved(state, first, STEP / 2))
-    const third = slopes(time + STEP / 2, moved(state, second, STEP / 2))
-    const fourth = slopes(time + STEP, moved(state, third, STEP))
-    const mean = first.map((slope, k) => (slope + 2 * second[k]! + 2 * third[k]! + fourth[k]!) / 6)
-    state = moved(state, mean as State, STEP)
+    state = fourSlopes(slopes, state, i * STEP, STEP)
     if ((i + 1) % READ_EVERY > 0) continue
     read.time.push((i + 1) * STEP)
     read.travel.push(sag + state[2] - state[0])
@@ -51,8 +49,3 @@ export function rideInSteps(end: Quarter, duration: number) {
   }
   return read
 }
-
-type State = [number, number, number, number]
-
-const moved = (state: State, slopes: State, by: number): State =>
-  state.map((value, k) => value + by * slopes[k]!) as State

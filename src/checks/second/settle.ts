@@ -2,6 +2,7 @@ import { STANDARD_GRAVITY } from '../../core/index.ts'
 import type { Bike, Geometry } from '../../core/index.ts'
 import type { Drawn } from './bikes.ts'
 import { forkPush, shockPush, stroke } from './laws.ts'
+import { halve } from './searches.ts'
 
 /*
  * Where a bike settles, by virtual work: the travels at which no small movement of either end gains or loses work. It writes down no balance of forces or moments and no
@@ -60,18 +61,12 @@ function axles(geometry: Geometry, used: readonly [number, number]): { front: Po
   }
 }
 
-/** The bike set down: the pitch at which the front axle is as high as its wheel when the rear one is, by halving. */
+/** The bike set down: the pitch at which the front axle is as high as its wheel when the rear one is. */
 function setDown(geometry: Geometry, used: readonly [number, number]): Placed {
   const { front, rear } = axles(geometry, used)
   const between = { x: front.x - rear.x, z: front.z - rear.z }
   const drop = geometry.frontRadius - geometry.rearRadius
-  let [low, high] = [-1, 1]
-  for (let i = 0; i < 70; i++) {
-    const middle = (low + high) / 2
-    if (turned(between, middle).z < drop) low = middle
-    else high = middle
-  }
-  const pitch = (low + high) / 2
+  const pitch = halve((at) => turned(between, at).z < drop, [-1, 1], 70)
   const place = (point: Point): Point => {
     const { x, z } = turned({ x: point.x - rear.x, z: point.z - rear.z }, pitch)
     return { x, z: z + geometry.rearRadius }
