@@ -18,9 +18,8 @@ import { keepFigure } from './keepFigure.ts'
 import type { BikeProps } from './props.ts'
 
 /** The figure as a field of a calculator would ask for it. */
-const inputOf = ({ label, unit, range, digits, oneLeg }: FigureDefinition): QuantityInput => ({
+const inputOf = ({ label, unit, range, digits }: FigureDefinition): QuantityInput => ({
   kind: 'quantity',
-  ...(oneLeg === undefined ? {} : { oneLeg }),
   label,
   quantity: units[unit].quantity as Quantity,
   unit,

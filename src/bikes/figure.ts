@@ -18,8 +18,6 @@ export interface FigureDefinition {
   typical?: readonly [number, number]
   /** what knowing it would give, as the end of a sentence that begins with “Gives” */
   gives: string
-  /** what one leg commonly has, for a rate that people also quote for the pair */
-  oneLeg?: readonly [number, number]
   /** procedure that measures it */
   procedure?: string
   /** where an invented bike's sheet has it, as "fork.travel" */

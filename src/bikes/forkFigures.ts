@@ -1,5 +1,4 @@
 import type { FigureDefinition } from './figure.ts'
-import { RATE_OF_ONE_LEG } from './oneLeg.ts'
 
 /* The fork: its springs, oil, travel, and how it stands. */
 
@@ -118,7 +117,6 @@ export const FORK_FIGURES: readonly FigureDefinition[] = [
     digits: 1,
     range: [1, 40],
     typical: [7, 10],
-    oneLeg: RATE_OF_ONE_LEG,
     gives: 'the springs worth trying, relative to what is fitted',
     procedure: 'test-a-spring',
     sheet: 'fork.springRate',

@@ -4,7 +4,7 @@ import { createSay } from '../units/say.ts'
 import { readWithUnit } from '../units/typedUnit.ts'
 import { convert, toSI, units } from '../units/units.ts'
 import type { Unit } from '../units/units.ts'
-import { checkQuantity, lowerFirst, readQuantity, tidy } from './fields.ts'
+import { checkQuantity, lowerFirst, readQuantity, stepDigits, tidy } from './fields.ts'
 import type { FieldReading } from './fields.ts'
 import type { QuantityInput } from './statement.ts'
 
@@ -26,11 +26,13 @@ export interface Written {
 /** At most so many other meanings are offered: one bare number seldom has more. */
 const MOST_OFFERS = 2
 
-const digitsOf = (input: QuantityInput): number => Math.max(0, Math.ceil(-Math.log10(input.step)))
-
 /** The value [definition's unit] in the reader's unit, with one decimal more than the field's step, as a conversion may have. */
 function shown(input: QuantityInput, value: number, choice: UnitChoice): string {
-  const text = createSay(choice).quantity(toSI(value, input.unit), input.unit, digitsOf(input) + 1)
+  const text = createSay(choice).quantity(
+    toSI(value, input.unit),
+    input.unit,
+    stepDigits(input) + 1,
+  )
   return text.replace(/(\.\d*?)0+(?!\d)/, '$1').replace(/\.(?!\d)/, '')
 }
 
@@ -73,8 +75,6 @@ function asPair(input: QuantityInput, value: number, choice: UnitChoice): Offer[
   ]
 }
 
-const named = (unit: Unit): string => units[unit].spoken
-
 /** Reads what was typed into a quantity's field, with or without a unit, and says what else it may mean. */
 export function readWritten(input: QuantityInput, text: string, choice: UnitChoice): Written {
   const own = displayUnit(input.unit, choice)
@@ -83,7 +83,7 @@ export function readWritten(input: QuantityInput, text: string, choice: UnitChoi
     if (read.problem !== 'other') return { reading: readQuantity(input, text, choice), offers: [] }
     return {
       reading: {
-        problem: `${input.label}: “${text.trim().slice(0, 40)}” is in ${named(read.typed)}. Enter ${lowerFirst(input.label)} in ${named(own)}`,
+        problem: `${input.label}: “${text.trim().slice(0, 40)}” is in ${units[read.typed].spoken}. Enter ${lowerFirst(input.label)} in ${units[own].spoken}`,
       },
       offers: [],
     }

@@ -14,6 +14,10 @@ export type FieldReading = { value: GivenValue | undefined; left?: string } | { 
 /** So many bad rows of a table are named; a reader mends them a few at a time. */
 const NAMED = 3
 
+/** Decimal places of a field's step. */
+export const stepDigits = ({ step }: Pick<QuantityInput, 'step'>): number =>
+  Math.max(0, Math.ceil(-Math.log10(step)))
+
 /** The two ends of a range in the reader's unit, without decimals that say nothing. */
 export function rangeEnds(
   range: readonly [number, number],
@@ -21,7 +25,7 @@ export function rangeEnds(
   choice: UnitChoice,
 ): [string, string] {
   const say = createSay(choice)
-  const digits = Math.max(0, Math.ceil(-Math.log10(input.step)))
+  const digits = stepDigits(input)
   const plain = (text: string): string => text.replace(/\.0+(?!\d)/, '')
   return [
     plain(say.number(toSI(range[0], input.unit), input.unit, digits)),

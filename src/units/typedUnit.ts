@@ -1,5 +1,4 @@
 import { readNumber } from './number.ts'
-import type { NumberReading } from './number.ts'
 import { fromSI, toSI, units } from './units.ts'
 import type { Unit } from './units.ts'
 
@@ -109,21 +108,19 @@ function twoParts(text: string, own: Unit): UnitReading | null {
 const inOwn = (value: number, [unit, times]: readonly [Unit, number], own: Unit): number =>
   unit === own ? value * times : fromSI(toSI(value * times, unit), own)
 
-const plainReading = (text: string): NumberReading => readNumber(text)
-
 /**
  * Reads a number with or without a unit behind it, for a field that shows `own`: "95", "95 kg", "0,95 kg/mm", "5 ft 9", "36psi". The value is
  * in `own`. A unit of another quantity and text that is no number are problems; a bare number means the field's own unit.
  */
 export function readWithUnit(text: string, own: Unit): UnitReading {
-  const bare = plainReading(text)
+  const bare = readNumber(text)
   if (!('problem' in bare) || bare.problem !== 'nonsense') return bare
   const trimmed = text.trim()
   const two = twoParts(trimmed, own)
   if (two !== null) return two
   const match = ONE_PART.exec(trimmed)
   if (match === null) return bare
-  const number = plainReading(match[1]!)
+  const number = readNumber(match[1]!)
   if ('problem' in number) return number
   const unit = unitOf(match[2]!, own)
   if (unit === null) return bare

@@ -1,4 +1,4 @@
-import { RATE_OF_ONE_LEG } from '../../bikes/oneLeg.ts'
+import { RATE_OF_ONE_LEG } from '../../machine/inputs/fork.ts'
 import type { QuantityInput } from '../../machine/statement.ts'
 import { BUMP_ON_BRAKES, ROOM_ENOUGH, STIFF_RIDE } from '../thresholds.ts'
 

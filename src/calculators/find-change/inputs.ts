@@ -1,4 +1,4 @@
-import { RATE_OF_ONE_LEG } from '../../bikes/oneLeg.ts'
+import { RATE_OF_ONE_LEG } from '../../machine/inputs/fork.ts'
 import type { QuantityInput } from '../../machine/statement.ts'
 import { luggageMass, passengerMass, riderMass } from '../../machine/inputs/wholeBike.ts'
 import { clearances, measured } from './readings.ts'

@@ -1,4 +1,4 @@
-import { RATE_OF_ONE_LEG } from '../../bikes/oneLeg.ts'
+import { RATE_OF_ONE_LEG } from '../../machine/inputs/fork.ts'
 const THREADS = {
   M8x1: 'M8 × 1, 1 mm a turn',
   M10x1: 'M10 × 1, 1 mm a turn',

@@ -1,6 +1,5 @@
-import { RATE_OF_ONE_LEG } from '../../bikes/oneLeg.ts'
 import { defineStatement } from '../../machine/statement.ts'
-import { fullTravel } from '../../machine/inputs/fork.ts'
+import { fullTravel, RATE_OF_ONE_LEG } from '../../machine/inputs/fork.ts'
 
 const inputs = {
   rate: {

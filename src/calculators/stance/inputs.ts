@@ -1,5 +1,5 @@
+import { RATE_OF_ONE_LEG } from '../../machine/inputs/fork.ts'
 import { lengthInput } from '../../machine/inputs/length.ts'
-import { RATE_OF_ONE_LEG } from '../../bikes/oneLeg.ts'
 import type { QuantityInput } from '../../machine/statement.ts'
 import {
   luggageMass,

@@ -18,6 +18,12 @@ export const fullTravelOrTypical = {
   typicalFrom: 'common practice for road bikes, no published source',
 } as const satisfies QuantityInput
 
+/**
+ * What the spring of one leg of a road fork commonly has [N/mm] (common practice, no source). People also quote the rate of the pair; a
+ * number past this range whose half lies in it is asked about, and never changed unasked.
+ */
+export const RATE_OF_ONE_LEG = [6, 13] as const
+
 /** The limit of error of a length read off the fork. */
 export const readingWithin = (hint: string, standard: number) =>
   ({
